@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#pragma once
+
+#include "base/json.h"
+#include "base/result.h"
+#include "base/time.h"
+#include "kit/kit.h"
+
+#include <chrono>
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace evenfall {
+
+enum class WritingHand { right, left };
+
+/// When the clinic's telephone is answered, by local time.
+struct OpenHours {
+    std::vector<std::string> days; ///< mon, tue, wed, thu, fri, sat, sun
+    std::chrono::minutes from{0}, to{0};
+};
+
+struct Clinic {
+    std::string name;
+    std::string phone;
+    std::vector<OpenHours> hours;
+    std::string phone_outside_hours;
+    std::string emergency; ///< the local emergency number
+};
+
+/// Which optional parts of the evening are on.
+struct VisitOptions {
+    bool signal_check = false;
+    bool evening_questions = false;
+    bool mirror = false;
+    bool narration = false;
+};
+
+/// One patient's loan of a kit (file format evenfall.visit/1). No name, no birth date.
+struct Visit {
+    std::string code;      ///< study code, also in file names: letters, digits, - and _
+    std::string kit;       ///< id of a kit
+    std::string kit_label; ///< what is written on the bag
+    long nights = 1;
+    std::string language;  ///< two letters
+    WritingHand hand = WritingHand::right;
+    std::chrono::minutes bed_time{0}; ///< planned lights out, local time of day
+    ZonePtr zone;
+    Clinic clinic;
+    std::chrono::minutes need{240}; ///< Kapur et al. 2017, J Clin Sleep Med 13(3):479-504: at least 4 h
+    std::vector<std::string> need_signals; ///< ids of the kit's signals; default flow and oximetry
+    std::string return_by; ///< yyyy-mm-dd
+    VisitOptions options;
+};
+
+/// Reads a visit file. All faults with their pointers; a visit without a telephone number, an unknown
+/// zone, or a date that does not exist is refused.
+Result<Visit> read_visit(std::string_view json_text);
+
+/// A visit together with its kit.
+struct VisitWithKit {
+    Visit visit;
+    Kit kit;
+};
+
+/// Loads a visit and finds its kit: `<id>.json` beside the visit, in `../kits` of it, then in each
+/// of the given folders. Refused when there is no such kit, or the kit lacks a signal that is needed.
+/// Problems of the kit file carry its name in their text.
+Result<VisitWithKit> load_visit(const std::filesystem::path& file,
+                                const std::vector<std::filesystem::path>& kit_folders);
+
+} // namespace evenfall
