@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#include "journal/journal.h"
+
+#include "base/hash.h"
+
+namespace evenfall {
+namespace {
+
+/// Length before content: no two different entries make the same text.
+void put(std::string& out, std::string_view field)
+{
+    out += std::to_string(field.size());
+    out += ':';
+    out += field;
+}
+
+class MemoryJournal final : public Journal {
+  public:
+    const std::vector<Entry>& entries() const override { return entries_; }
+
+    Result<Entry> append(const Stamp& stamp, std::string_view kind, std::string_view subject,
+                         std::string_view value) override
+    {
+        Entry entry{static_cast<std::int64_t>(entries_.size()) + 1, stamp, std::string(kind),
+                    std::string(subject), std::string(value), ""};
+        entry.hash = chain_hash(entries_.empty() ? "" : entries_.back().hash, entry);
+        entries_.push_back(entry);
+        return entry;
+    }
+
+  private:
+    std::vector<Entry> entries_;
+};
+
+} // namespace
+
+std::string chain_hash(const std::string& before, const Entry& entry)
+{
+    std::string text;
+    put(text, before);
+    put(text, std::to_string(entry.number));
+    put(text, std::to_string(entry.stamp.utc.time_since_epoch().count()));
+    put(text, std::to_string(entry.stamp.offset.count()));
+    put(text, entry.stamp.zone);
+    put(text, entry.stamp.boot);
+    put(text, std::to_string(entry.stamp.since_boot.count()));
+    put(text, entry.kind);
+    put(text, entry.subject);
+    put(text, entry.value);
+    return sha256_hex(text);
+}
+
+std::size_t intact_length(const std::vector<Entry>& entries)
+{
+    std::string before;
+    for (std::size_t i = 0; i < entries.size(); ++i) {
+        const bool numbered = entries[i].number == static_cast<std::int64_t>(i) + 1;
+        if (!numbered || entries[i].hash != chain_hash(before, entries[i]))
+            return i;
+        before = entries[i].hash;
+    }
+    return entries.size();
+}
+
+std::unique_ptr<Journal> make_memory_journal() { return std::make_unique<MemoryJournal>(); }
+
+} // namespace evenfall

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#pragma once
+
+#include <string_view>
+
+/// What can be said in a journal. These words are in files of nights gone by: add, never change.
+namespace evenfall::kinds {
+
+inline constexpr std::string_view night = "night";           ///< subject: study code; value: {"night", "kit"}
+inline constexpr std::string_view page = "page";             ///< subject: the page now open
+inline constexpr std::string_view first = "first";           ///< first questions; subject: none, some
+inline constexpr std::string_view called = "called";         ///< the person says the clinic was called
+inline constexpr std::string_view item = "item";             ///< found in the bag; subject: item
+inline constexpr std::string_view item_missing = "item_missing";
+inline constexpr std::string_view step = "step";             ///< subject: step, which is done
+inline constexpr std::string_view trouble = "trouble";       ///< subject: help id that was tried
+inline constexpr std::string_view check = "check";           ///< subject: sensor that sits right
+inline constexpr std::string_view light = "light";           ///< subject: light that was seen
+inline constexpr std::string_view lights_out = "lights_out";
+inline constexpr std::string_view awake = "awake";
+inline constexpr std::string_view asleep = "asleep";         ///< going back to sleep
+inline constexpr std::string_view up = "up";                 ///< getting up in the night
+inline constexpr std::string_view back = "back";             ///< back in bed
+inline constexpr std::string_view off = "off";               ///< subject: part noticed off
+inline constexpr std::string_view on = "on";                 ///< subject: part put back on
+inline constexpr std::string_view all_on = "all_on";         ///< everything was still on
+inline constexpr std::string_view up_for_day = "up_for_day";
+inline constexpr std::string_view help = "help";             ///< subject: advice that was opened
+inline constexpr std::string_view undo = "undo";             ///< value: number of the entry taken back
+inline constexpr std::string_view answer = "answer";         ///< subject: question; value: the answer
+inline constexpr std::string_view stopped = "stopped";       ///< the recorder was switched off
+inline constexpr std::string_view skin = "skin";             ///< subject: fine, sore
+inline constexpr std::string_view packed = "packed";         ///< subject: item
+inline constexpr std::string_view record = "record";         ///< subject: name of the record folder
+
+} // namespace evenfall::kinds

@@ -1,0 +1,365 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#include "journal/journal.h"
+
+#include "base/file.h"
+
+#include <cerrno>
+#include <fcntl.h>
+#include <optional>
+#include <sqlite3.h>
+#include <unistd.h>
+
+namespace evenfall {
+namespace {
+
+constexpr int application_id = 0x45564E46; // "EVNF"
+constexpr int version = 1;
+
+/// What went wrong, in a word that the screens have a sentence for.
+Problem problem_of(int code, const std::string& detail)
+{
+    const int primary = code & 0xff;
+    std::string word = "io";
+    if (primary == SQLITE_FULL)
+        word = "disk_full";
+    else if (primary == SQLITE_READONLY || primary == SQLITE_CANTOPEN || primary == SQLITE_PERM)
+        word = "read_only";
+    else if (primary == SQLITE_BUSY || primary == SQLITE_LOCKED)
+        word = "second_copy";
+    else if (primary == SQLITE_CORRUPT || primary == SQLITE_NOTADB)
+        word = "damaged";
+    else if (code == SQLITE_IOERR_FSYNC || code == SQLITE_IOERR_DIR_FSYNC)
+        word = "sync";
+    return {Fault::io, word, "", "journal: " + detail + " (SQLite " + std::to_string(code) + ": " + sqlite3_errstr(code) + ")"};
+}
+
+class Statement {
+  public:
+    Statement() = default;
+    ~Statement() { sqlite3_finalize(handle_); }
+    Statement(const Statement&) = delete;
+    Statement& operator=(const Statement&) = delete;
+
+    int prepare(sqlite3* db, const char* sql) { return sqlite3_prepare_v2(db, sql, -1, &handle_, nullptr); }
+    void finalize()
+    {
+        sqlite3_finalize(handle_);
+        handle_ = nullptr;
+    }
+    sqlite3_stmt* get() const { return handle_; }
+    int step() { return sqlite3_step(handle_); }
+    std::int64_t integer(int column) const { return sqlite3_column_int64(handle_, column); }
+    std::string text(int column) const
+    {
+        const auto* bytes = reinterpret_cast<const char*>(sqlite3_column_text(handle_, column));
+        return bytes ? std::string(bytes, static_cast<size_t>(sqlite3_column_bytes(handle_, column))) : std::string();
+    }
+    void bind(int index, std::int64_t value) { sqlite3_bind_int64(handle_, index, value); }
+    void bind(int index, std::string_view value)
+    {
+        sqlite3_bind_text(handle_, index, value.data(), static_cast<int>(value.size()), SQLITE_TRANSIENT);
+    }
+
+  private:
+    sqlite3_stmt* handle_ = nullptr;
+};
+
+class Database {
+  public:
+    Database() = default;
+    ~Database() { close(); }
+    Database(const Database&) = delete;
+    Database& operator=(const Database&) = delete;
+
+    int open(const std::filesystem::path& file)
+    {
+        const int code = sqlite3_open_v2(file.c_str(), &handle_, SQLITE_OPEN_READWRITE | SQLITE_OPEN_NOMUTEX, nullptr);
+        if (handle_)
+            sqlite3_extended_result_codes(handle_, 1);
+        return code;
+    }
+    void close()
+    {
+        sqlite3_close_v2(handle_);
+        handle_ = nullptr;
+    }
+    sqlite3* get() const { return handle_; }
+    int run(const char* sql) { return sqlite3_exec(handle_, sql, nullptr, nullptr, nullptr); }
+
+    /// First column of the first row; nothing on an error, whose code is left in `code`.
+    std::optional<std::string> ask(const char* sql, int& code)
+    {
+        Statement statement;
+        code = statement.prepare(handle_, sql);
+        if (code != SQLITE_OK)
+            return std::nullopt;
+        code = statement.step();
+        if (code != SQLITE_ROW)
+            return std::nullopt;
+        code = SQLITE_OK;
+        return statement.text(0);
+    }
+
+  private:
+    sqlite3* handle_ = nullptr;
+};
+
+/// Reads rows as they lie, judging nothing. Returns SQLITE_DONE when the end was reached.
+int read_rows(Database& db, std::vector<Entry>& entries)
+{
+    Statement statement;
+    int code = statement.prepare(db.get(), "SELECT number, utc_us, offset_s, zone, boot, since_boot_us, kind, subject, value, hash "
+                                           "FROM entry ORDER BY number");
+    if (code != SQLITE_OK)
+        return code;
+    while ((code = statement.step()) == SQLITE_ROW) {
+        Entry entry;
+        entry.number = statement.integer(0);
+        entry.stamp.utc = Instant(Span(statement.integer(1)));
+        entry.stamp.offset = std::chrono::seconds(statement.integer(2));
+        entry.stamp.zone = statement.text(3);
+        entry.stamp.boot = statement.text(4);
+        entry.stamp.since_boot = Span(statement.integer(5));
+        entry.kind = statement.text(6);
+        entry.subject = statement.text(7);
+        entry.value = statement.text(8);
+        entry.hash = statement.text(9);
+        entries.push_back(std::move(entry));
+    }
+    return code;
+}
+
+class SqliteJournal final : public Journal {
+  public:
+    const std::vector<Entry>& entries() const override { return entries_; }
+
+    Result<Entry> append(const Stamp& stamp, std::string_view kind, std::string_view subject,
+                         std::string_view value) override
+    {
+        if (broken_)
+            return *broken_;
+        Entry entry{static_cast<std::int64_t>(entries_.size()) + 1, stamp, std::string(kind),
+                    std::string(subject), std::string(value), ""};
+        entry.hash = chain_hash(entries_.empty() ? "" : entries_.back().hash, entry);
+        const int code = insert(entry);
+        if (code != SQLITE_DONE) {
+            // The connection is given up: what it believes of the file can no longer be trusted.
+            broken_ = problem_of(code, "an entry could not be made durable");
+            insert_.finalize();
+            db_.close();
+            return *broken_;
+        }
+        entries_.push_back(entry);
+        return entry;
+    }
+
+    Status open(const std::filesystem::path& file)
+    {
+        int code = db_.open(file);
+        if (code != SQLITE_OK)
+            return problem_of(code, "cannot open " + file.string());
+        // Exclusive before WAL: the index of the log then lives in memory, and WAL works without shared
+        // memory too. Both are read back, for SQLite silently keeps another mode where it must.
+        struct Setting { const char* sql; const char* expected; };
+        for (const Setting& setting : {Setting{"PRAGMA locking_mode=EXCLUSIVE", "exclusive"}, Setting{"PRAGMA journal_mode=WAL", "wal"}}) {
+            const std::optional<std::string> answer = db_.ask(setting.sql, code);
+            if (!answer)
+                return problem_of(code, std::string(setting.sql) + " failed");
+            if (*answer != setting.expected)
+                return Problem{Fault::io, "io", "", std::string("journal: ") + setting.sql + " gave \"" + *answer + "\""};
+        }
+        if (code = db_.run("PRAGMA synchronous=FULL"); code != SQLITE_OK)
+            return problem_of(code, "PRAGMA synchronous failed");
+        if (db_.ask("PRAGMA synchronous", code) != "2")
+            return problem_of(code, "PRAGMA synchronous is not FULL");
+        if (code = db_.run("BEGIN EXCLUSIVE; COMMIT"); code != SQLITE_OK)
+            return problem_of(code, "cannot lock");
+        return found_or_created();
+    }
+
+    Status load()
+    {
+        int code = SQLITE_OK;
+        const std::optional<std::string> check = db_.ask("PRAGMA quick_check(1)", code);
+        if (!check)
+            return problem_of(code, "cannot be checked");
+        if (*check != "ok")
+            return Problem{Fault::io, "damaged", "", "journal: " + *check};
+        code = read_rows(db_, entries_);
+        if (code != SQLITE_DONE)
+            return problem_of(code, "cannot be read");
+        if (intact_length(entries_) != entries_.size())
+            return Problem{Fault::io, "damaged", "", "journal: entry " + std::to_string(intact_length(entries_) + 1) + " does not follow from the one before"};
+        code = insert_.prepare(db_.get(), "INSERT INTO entry VALUES (?,?,?,?,?,?,?,?,?,?)");
+        if (code != SQLITE_OK)
+            return problem_of(code, "cannot be written");
+        return Done{};
+    }
+
+    /// Fills a new journal with entries whose chain is known to be whole.
+    Status adopt(const std::vector<Entry>& entries)
+    {
+        int code = db_.run("BEGIN");
+        for (const Entry& entry : entries) {
+            if (code == SQLITE_OK && (code = insert(entry)) == SQLITE_DONE)
+                code = SQLITE_OK;
+        }
+        if (code == SQLITE_OK)
+            code = db_.run("COMMIT");
+        if (code != SQLITE_OK)
+            return problem_of(code, "what was brought back could not be written");
+        entries_ = entries;
+        return Done{};
+    }
+
+  private:
+    Database db_; // declared before its statement, so that it is closed after it
+    Statement insert_;
+    std::vector<Entry> entries_;
+    std::optional<Problem> broken_;
+
+    Status found_or_created()
+    {
+        int code = SQLITE_OK;
+        const std::optional<std::string> id = db_.ask("PRAGMA application_id", code);
+        if (!id)
+            return problem_of(code, "cannot be read");
+        const std::optional<std::string> tables = db_.ask("SELECT count(*) FROM sqlite_schema", code);
+        if (!tables)
+            return problem_of(code, "cannot be read");
+        if (*id == "0" && *tables == "0") {
+            const std::string create = "BEGIN EXCLUSIVE;"
+                                       "PRAGMA application_id=" + std::to_string(application_id) + ";"
+                                       "PRAGMA user_version=" + std::to_string(version) + ";"
+                                       "CREATE TABLE entry (number INTEGER PRIMARY KEY, utc_us INTEGER NOT NULL,"
+                                       " offset_s INTEGER NOT NULL, zone TEXT NOT NULL, boot TEXT NOT NULL,"
+                                       " since_boot_us INTEGER NOT NULL, kind TEXT NOT NULL, subject TEXT NOT NULL,"
+                                       " value TEXT NOT NULL, hash TEXT NOT NULL) STRICT;"
+                                       "COMMIT";
+            code = db_.run(create.c_str());
+            if (code != SQLITE_OK)
+                return problem_of(code, "cannot be created");
+            return Done{};
+        }
+        if (*id != std::to_string(application_id))
+            return Problem{Fault::io, "damaged", "", "journal: the file is not a journal of ours"};
+        const std::optional<std::string> found = db_.ask("PRAGMA user_version", code);
+        if (!found)
+            return problem_of(code, "cannot be read");
+        if (*found > std::to_string(version) && found->size() >= std::to_string(version).size())
+            return Problem{Fault::io, "newer", "", "journal: written by a later version (" + *found + "); right would be that version, or an empty data folder"};
+        return Done{};
+    }
+
+    int insert(const Entry& entry)
+    {
+        insert_.bind(1, entry.number);
+        insert_.bind(2, entry.stamp.utc.time_since_epoch().count());
+        insert_.bind(3, entry.stamp.offset.count());
+        insert_.bind(4, entry.stamp.zone);
+        insert_.bind(5, entry.stamp.boot);
+        insert_.bind(6, entry.stamp.since_boot.count());
+        insert_.bind(7, entry.kind);
+        insert_.bind(8, entry.subject);
+        insert_.bind(9, entry.value);
+        insert_.bind(10, entry.hash);
+        const int code = insert_.step();
+        const int extended = code == SQLITE_DONE ? code : sqlite3_extended_errcode(db_.get());
+        sqlite3_reset(insert_.get());
+        return extended;
+    }
+};
+
+/// The longest intact beginning of a damaged journal, read without changing the file.
+std::vector<Entry> salvage(const std::filesystem::path& file, std::size_t& seen)
+{
+    std::vector<Entry> entries;
+    Database db;
+    if (db.open(file) == SQLITE_OK)
+        read_rows(db, entries); // as far as it goes
+    seen = entries.size();
+    entries.resize(intact_length(entries));
+    return entries;
+}
+
+/// Moves a damaged journal and its log out of the way under a name that is free.
+Result<std::filesystem::path> set_aside(const std::filesystem::path& file)
+{
+    for (int n = 1; n < 1000; ++n) {
+        std::filesystem::path target = file;
+        target.replace_filename(file.stem().string() + "-damaged-" + std::to_string(n) + file.extension().string());
+        std::error_code error;
+        if (std::filesystem::exists(target, error))
+            continue;
+        for (const char* tail : {"", "-wal", "-shm", "-journal"}) {
+            const std::filesystem::path from = file.string() + tail;
+            if (std::filesystem::exists(from, error) && ::rename(from.c_str(), (target.string() + tail).c_str()) != 0)
+                return io_problem("cannot set aside", from, errno);
+        }
+        if (Status synced = sync_folder(file.has_parent_path() ? file.parent_path() : "."); !synced)
+            return synced.problems();
+        return target;
+    }
+    return Problem{Fault::io, "io", "", "too many damaged journals beside " + file.string()};
+}
+
+Status create_private(const std::filesystem::path& file)
+{
+    // SQLite gives its log the mode of the database: making the file first makes both private.
+    const int fd = ::open(file.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW, 0600);
+    if (fd < 0) {
+        Problem problem = io_problem("cannot open", file, errno);
+        problem.code = errno == ENOSPC ? "disk_full" : "read_only";
+        return problem;
+    }
+    ::close(fd);
+    return Done{};
+}
+
+} // namespace
+
+Result<Opened> open_journal(const std::filesystem::path& file)
+{
+    if (Status created = create_private(file); !created)
+        return created.problems();
+    auto journal = std::make_unique<SqliteJournal>();
+    Status status = journal->open(file);
+    if (status)
+        status = journal->load();
+    if (status)
+        return Opened{std::move(journal), {}, 0, 0};
+    if (status.problems()[0].code != "damaged")
+        return status.problems();
+
+    journal.reset();
+    const Result<std::filesystem::path> aside = set_aside(file);
+    if (!aside)
+        return aside.problems();
+    std::size_t seen = 0;
+    // From a copy: reading may roll the log in, and the damaged file stays as it was found.
+    const std::vector<Entry> kept = [&] {
+        std::filesystem::path copy = file;
+        copy += ".salvage";
+        std::error_code ignored;
+        for (const char* tail : {"", "-wal"})
+            std::filesystem::copy_file(aside->string() + tail, copy.string() + tail, std::filesystem::copy_options::overwrite_existing, ignored);
+        std::vector<Entry> entries = salvage(copy, seen);
+        for (const char* tail : {"", "-wal", "-shm", "-journal"})
+            std::filesystem::remove(copy.string() + tail, ignored);
+        return entries;
+    }();
+    if (Status created = create_private(file); !created)
+        return created.problems();
+    journal = std::make_unique<SqliteJournal>();
+    status = journal->open(file);
+    if (status)
+        status = journal->load();
+    if (status)
+        status = journal->adopt(kept);
+    if (!status)
+        return status.problems();
+    return Opened{std::move(journal), *aside, kept.size(), seen - kept.size()};
+}
+
+} // namespace evenfall

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#pragma once
+
+#include "base/json.h"
+#include "journal/entry.h"
+
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace evenfall {
+
+/// Something noted in the night that still stands (an undone note does not).
+struct NightNote {
+    std::int64_t number = 0;
+    std::string kind;
+    std::string subject;
+    Instant at;
+    bool operator==(const NightNote&) const = default;
+};
+
+/// All that the screens need to know of the night in hand: nothing but a replay of the journal.
+struct NightState {
+    bool begun = false;
+    std::string code;
+    long night = 0;
+    std::string page;                          ///< where the person is
+    Instant page_since;
+    std::optional<bool> first_some;            ///< first questions: one or more is true
+    bool called = false;
+    std::set<std::string> items;               ///< found in the bag
+    std::map<std::string, Instant> steps;      ///< done, and when last said so
+    std::set<std::string> checked;             ///< sensors seen to sit right
+    std::string light;                         ///< last light that was seen
+    std::optional<Instant> light_at;
+    std::optional<Instant> started_at;         ///< the step that sets the recorder going was done
+    std::optional<Instant> lights_out, up_for_day, stopped;
+    std::vector<NightNote> notes;              ///< of the night, in order
+    std::map<std::string, Json> answers;       ///< by question; the last one stands
+    std::set<std::string> packed;
+    std::string skin;
+    std::string record;                        ///< name of the record folder once written
+
+    /// Is the person noted as awake, out of bed; which parts are noted off.
+    bool awake_now() const;
+    bool out_of_bed() const;
+    std::set<std::string> off_now() const;
+};
+
+/// The state of the last night that was begun. Entries of a kind that is not known here (a later
+/// version's) are passed over. `last_plug` is the step after which a recorder that starts by its last
+/// plug is running; empty otherwise.
+NightState replay(const std::vector<Entry>& entries, const std::string& last_plug = "");
+
+} // namespace evenfall
