@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#pragma once
+
+#include "record/diary.h"
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+namespace evenfall {
+
+/// One more file for the record, such as a summary to print. The name is a plain file name.
+struct RecordFile {
+    std::string name;
+    std::string bytes;
+};
+
+/// diary.json, diary.edf, then `more`, then SHA256SUMS over all of them.
+Result<std::vector<RecordFile>> record_files(const Diary& diary, const std::vector<RecordFile>& more = {});
+
+/// Writes the record folder into `parent`, which must exist, and returns its path. It is there whole
+/// and durable, or not at all: a temporary name, every file synced, the folder synced, renamed, the
+/// parent synced. Folder 0700, files 0600. Refused: the folder exists already. Io: what failed.
+Result<std::filesystem::path> write_record(const Diary& diary, const std::filesystem::path& parent,
+                                           const std::vector<RecordFile>& more = {});
+
+} // namespace evenfall
