@@ -29,6 +29,7 @@ inline constexpr std::string_view up_for_day = "up_for_day";
 inline constexpr std::string_view help = "help";             ///< subject: advice that was opened
 inline constexpr std::string_view undo = "undo";             ///< value: number of the entry taken back
 inline constexpr std::string_view answer = "answer";         ///< subject: question; value: the answer
+inline constexpr std::string_view draft = "draft";           ///< an answer not yet confirmed; subject: question
 inline constexpr std::string_view stopped = "stopped";       ///< the recorder was switched off
 inline constexpr std::string_view skin = "skin";             ///< subject: fine, sore
 inline constexpr std::string_view packed = "packed";         ///< subject: item

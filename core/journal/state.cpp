@@ -68,8 +68,11 @@ void take(NightState& state, const Entry& entry, Instant at, const std::string& 
         state.lights_out = at;
     else if (kind == kinds::up_for_day)
         state.up_for_day = at;
-    else if (kind == kinds::answer)
+    else if (kind == kinds::answer) {
         state.answers[entry.subject] = value_of(entry);
+        state.drafts.erase(entry.subject);
+    } else if (kind == kinds::draft)
+        state.drafts[entry.subject] = value_of(entry);
     else if (kind == kinds::stopped)
         state.stopped = at;
     else if (kind == kinds::packed)

@@ -40,6 +40,7 @@ struct NightState {
     std::optional<Instant> lights_out, up_for_day, stopped;
     std::vector<NightNote> notes;              ///< of the night, in order
     std::map<std::string, Json> answers;       ///< by question; the last one stands
+    std::map<std::string, Json> drafts;        ///< answers begun and not yet confirmed, by question
     std::set<std::string> packed;
     std::string skin;
     std::string record;                        ///< name of the record folder once written

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#include "answers/pages.h"
+
+#include "answers/questions.h"
+
+#include <algorithm>
+#include <array>
+
+namespace evenfall {
+namespace {
+
+// From these there is no way back: the evening is over, or the answers are in.
+constexpr std::array<std::string_view, 6> one_way{"welcome", "night", "morning", "result", "stop", "finished"};
+
+} // namespace
+
+Pages::Pages(const Plan& plan, const Kit& kit, const Visit&)
+{
+    pages_ = {"welcome", "first", "bag"};
+    for (const Step& step : plan.steps)
+        pages_.push_back(step.id);
+    pages_.insert(pages_.end(), {"bed", "night", "morning"});
+    for (const std::string_view question : questions::all)
+        pages_.push_back(std::string(question_prefix) + std::string(question));
+    pages_.insert(pages_.end(), {"review", "result", "stop"});
+    const bool taped = std::any_of(kit.parts.begin(), kit.parts.end(), [](const Part& one) { return one.tape_strips > 0; });
+    if (taped)
+        pages_.push_back("tape_off");
+    pages_.insert(pages_.end(), {"rest_off", "skin", "pack", "finished"});
+}
+
+bool Pages::has(std::string_view page) const { return std::find(pages_.begin(), pages_.end(), page) != pages_.end(); }
+
+std::string Pages::after(std::string_view page) const
+{
+    const auto found = std::find(pages_.begin(), pages_.end(), page);
+    if (found == pages_.end())
+        return pages_.front();
+    return std::next(found) == pages_.end() ? *found : *std::next(found);
+}
+
+std::string Pages::before(std::string_view page) const
+{
+    const auto found = std::find(pages_.begin(), pages_.end(), page);
+    const bool stays = std::find(one_way.begin(), one_way.end(), page) != one_way.end();
+    if (found == pages_.end() || found == pages_.begin() || stays)
+        return "";
+    return *std::prev(found);
+}
+
+Pages::Stretch Pages::stretch_of(std::string_view page) const
+{
+    const auto here = std::find(pages_.begin(), pages_.end(), page);
+    const auto night = std::find(pages_.begin(), pages_.end(), "night");
+    if (here == night)
+        return Stretch::night;
+    return here < night ? Stretch::evening : Stretch::morning;
+}
+
+} // namespace evenfall
