@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+pragma ComponentBehavior: Bound
+import QtQuick
+import Evenfall.Ui
+
+/// A sheet over the whole page: a larger picture, or a few words more. Its button and Escape close
+/// it; the page below is not reached meanwhile.
+FocusScope {
+    id: root
+    property string title: ""
+    property string body: ""
+    property url figure: ""
+    property string description: ""
+    signal closed()
+
+    anchors.fill: parent
+    focus: visible
+    Keys.onEscapePressed: root.closed()
+    onVisibleChanged: if (visible) close.forceActiveFocus()
+
+    Rectangle { anchors.fill: parent; color: Theme.ground }
+    MouseArea { anchors.fill: parent }
+    ScrollBody {
+        anchors { left: parent.left; right: parent.right; top: parent.top; bottom: close.top; margins: Theme.margin }
+        visible: root.body.length > 0
+        centred: true
+        Title { width: parent.width; text: root.title }
+        Words { width: parent.width; text: root.body }
+    }
+    FigureImage {
+        anchors { left: parent.left; right: parent.right; top: parent.top; bottom: close.top; margins: Theme.gap }
+        visible: root.body.length === 0
+        figure: root.figure
+        description: root.description
+    }
+    Action {
+        id: close
+        objectName: "close"
+        kind: "main"
+        anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
+        anchors { leftMargin: Theme.margin; rightMargin: Theme.margin; bottomMargin: Theme.px(28) }
+        //: Button under a larger picture or an explanation: closes it and shows the page again.
+        //% "Close this and go on"
+        text: qsTrId("panel.close")
+        onClicked: root.closed()
+    }
+}

@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+pragma ComponentBehavior: Bound
+import QtQuick
+import Evenfall.Ui
+
+/// The one title of a page.
+Words {
+    heading: true
+    font.pixelSize: Theme.title
+    font.weight: Font.Bold
+    font.letterSpacing: -0.4 * Theme.unit
+    lineHeight: 1.05
+}

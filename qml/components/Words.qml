@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+pragma ComponentBehavior: Bound
+import QtQuick
+import Evenfall.Ui
+
+/// Text for reading: wraps, never elides, and is named for screen readers.
+Text {
+    property bool heading: false
+    color: Theme.text
+    font.family: Theme.family
+    font.pixelSize: Theme.body
+    lineHeight: 1.12
+    wrapMode: Text.Wrap
+    textFormat: Text.PlainText
+    // Explicit, so that it turns round with the reading direction of the page.
+    horizontalAlignment: Text.AlignLeft
+    visible: text.length > 0
+    Accessible.role: heading ? Accessible.Heading : Accessible.StaticText
+    Accessible.name: text
+}
