@@ -95,6 +95,8 @@ class StrictWalk final : public nlohmann::json_sax<Json> {
     }
 };
 
+} // namespace
+
 bool plain_id(std::string_view text)
 {
     if (text.empty() || text.size() > 40 || text[0] < 'a' || text[0] > 'z')
@@ -104,7 +106,15 @@ bool plain_id(std::string_view text)
     });
 }
 
-} // namespace
+bool plain_study_code(std::string_view text)
+{
+    const auto letter_or_digit = [](char c) {
+        return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
+    };
+    return !text.empty() && text.size() <= 32 && letter_or_digit(text[0]) &&
+           std::all_of(text.begin(), text.end(),
+                       [&](char c) { return letter_or_digit(c) || c == '-' || c == '_'; });
+}
 
 Result<Json> parse_json(std::string_view text)
 {

@@ -30,6 +30,12 @@ Result<Json> parse_json(std::string_view text);
 std::string pointer(std::string_view at, std::string_view key);
 std::string pointer(std::string_view at, size_t index);
 
+/// Lower-case id: letters, digits, '-', '_'; starts with a letter; at most 40.
+bool plain_id(std::string_view text);
+
+/// A study code, also in file names: letters, digits, - and _, at most 32, not beginning with - or _.
+bool plain_study_code(std::string_view text);
+
 /// Reads one JSON object field by field. Every fault is added to the list with its pointer, and
 /// reading goes on, so that one run names them all. A value with a fault comes back empty.
 class ObjectReader {
@@ -47,7 +53,7 @@ class ObjectReader {
     const Json* needed(std::string_view key);
 
     std::optional<std::string> text(std::string_view key, bool must = true);
-    /// Lower-case id: letters, digits, '-', '_'; starts with a letter; at most 40.
+    /// See plain_id.
     std::optional<std::string> id(std::string_view key, bool must = true);
     std::optional<long> integer(std::string_view key, long least, long most, bool must = true);
     std::optional<bool> boolean(std::string_view key, bool must = true);

@@ -49,7 +49,9 @@ class [[nodiscard]] Result {
     T& value() & { return std::get<T>(state_); }
     T&& value() && { return std::get<T>(std::move(state_)); }
     const T& operator*() const& { return value(); }
+    T& operator*() & { return value(); }
     const T* operator->() const { return &value(); }
+    T* operator->() { return &value(); }
     /// The problems; empty when ok().
     Problems problems() const { return ok() ? Problems{} : std::get<Problems>(state_); }
 

@@ -32,10 +32,11 @@ std::set<std::int64_t> undone(const std::vector<Entry>& entries)
     return out;
 }
 
-void begin_night(NightState& state, const Entry& entry)
+void begin_night(NightState& state, const Entry& entry, Instant at)
 {
     state = NightState{};
     state.begun = true;
+    state.begun_at = at;
     state.code = entry.subject;
     if (const Json value = value_of(entry); value.is_object() && value.contains("night") && value["night"].is_number_integer())
         state.night = value["night"].get<long>();
@@ -45,7 +46,7 @@ void take(NightState& state, const Entry& entry, Instant at, const std::string& 
 {
     const std::string& kind = entry.kind;
     if (kind == kinds::night)
-        begin_night(state, entry);
+        begin_night(state, entry, at);
     else if (kind == kinds::page) {
         state.page = entry.subject;
         state.page_since = at;

@@ -25,6 +25,7 @@ struct NightNote {
 /// All that the screens need to know of the night in hand: nothing but a replay of the journal.
 struct NightState {
     bool begun = false;
+    Instant begun_at;
     std::string code;
     long night = 0;
     std::string page;                          ///< where the person is
