@@ -66,6 +66,14 @@ struct Night {
     std::optional<std::vector<Awakening>> awake; ///< empty: none; absent: not answered
     std::optional<UntimedAwakenings> awake_untimed;
     std::vector<Removal> off;
+    /// The offset that the first of its times was written with. Local time where there is no zone.
+    std::optional<std::chrono::seconds> written_offset;
+
+    /// Offset of local time at that moment: by the zone, else as written, else UTC.
+    std::chrono::seconds offset_at(Instant when) const
+    {
+        return zone ? zone->offset_at(when) : written_offset.value_or(std::chrono::seconds(0));
+    }
 };
 
 /// Reads evenfall.night/1. All faults with their pointers: malformed for the form, refused for local
@@ -74,7 +82,17 @@ struct Night {
 Result<Night> read_night(std::string_view json_text);
 Result<Night> night_from_json(const Json& json, const std::string& at);
 
-/// Writes what read_night reads; times with the offset of the night's zone (or +00:00 without one).
+/// Writes what read_night reads, with the same meaning: TIMEs exact or as earliest and latest, with
+/// the offset of the night's local time.
 Json night_to_json(const Night& night);
+
+/// Reads one TIME: a time, {"about", "give_or_take_min"} or {"earliest", "latest"}. Adds every fault.
+/// `offset`, where given, takes the first offset that it meets.
+std::optional<TimeRange> read_time_range(const Json& json, const std::string& at, const Zone* zone,
+                                         Problems& problems,
+                                         std::optional<std::chrono::seconds>* offset = nullptr);
+
+/// Writes one TIME.
+Json time_range_json(const TimeRange& range, const Night& night);
 
 } // namespace evenfall
