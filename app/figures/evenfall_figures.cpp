@@ -113,7 +113,8 @@ int main(int argc, char** argv) {
     for (std::size_t i = 2; i < words.size(); ++i) {
         if (words[i] == "--backdrop") {
             request.backdrop = true;
-        } else if (i + 1 >= words.size() || !option(words[i], words[i + 1], request, state, ridges)) {
+        } else if (i + 1 >= words.size() ||
+                   !option(words[i], words[i + 1], request, state, ridges)) {
             std::cerr << "not understood: " << words[i] << "\n";
             return usage();
         } else {

@@ -20,8 +20,8 @@ using palette::Role;
 namespace {
 
 constexpr double middle_x = 400;    // every figure is 800 wide and built round its middle
-constexpr double halo_reach = 9;   // units of halo on each side of a current part
-constexpr double edge_reach = 5;     // units of edge on each side of a hand over skin
+constexpr double halo_reach = 9;    // units of halo on each side of a current part
+constexpr double edge_reach = 5;    // units of edge on each side of a hand over skin
 constexpr double outline_width = 4; // thin line of a part still to come
 constexpr int most_ridges = 4;      // kit marks are one to four ridges
 constexpr int most_repeats = 8;
@@ -57,8 +57,8 @@ std::string scale_about(double x, double factor) {
     return "matrix(" + format(factor) + " 0 0 1 " + format(x * (1.0 - factor)) + " 0)";
 }
 
-/// halo and edge are passes beneath the drawing itself: wide in the halo tone, narrow in a skin shade
-/// that sets a hand apart from the skin behind it.
+/// halo and edge are passes beneath the drawing itself: wide in the halo tone, narrow in a skin
+/// shade that sets a hand apart from the skin behind it.
 enum class Paint { plain, accent, outline, halo, edge };
 
 /// Presentation attributes as they come down to an element. They are written out on every shape,
@@ -300,8 +300,7 @@ class Composer {
     /// N short bars side by side, the middle of the row at x, y.
     void ridges(const Node& node, Paint paint) {
         const int count = count_of(node, most_ridges);
-        if (count == 0 || paint == Paint::outline || paint == Paint::halo ||
-            paint == Paint::edge) {
+        if (count == 0 || paint == Paint::outline || paint == Paint::halo || paint == Paint::edge) {
             return;
         }
         const double size = node.number("size", 20);

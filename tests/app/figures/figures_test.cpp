@@ -1,0 +1,620 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+//
+// The real drawings of assets/figures through the composer. The reader in this file is a second
+// one, written apart from the composer's own, so that one fault cannot hide the other.
+#include "figures/figure.h"
+#include "figures/palette.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cctype>
+#include <cmath>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <set>
+#include <sstream>
+
+namespace {
+
+using namespace evenfall;
+using ::testing::ElementsAre;
+using ::testing::HasSubstr;
+using ::testing::IsEmpty;
+using ::testing::Not;
+
+const std::vector<std::string> wanted{
+    // the figure that is the progress
+    "person",
+    // steps
+    "belt_chest", "belt_abdomen", "belt_breath", "sensor_snap", "recorder_hip", "recorder_chest",
+    "recorder_harness", "plug_match", "cannula_prongs", "cannula_ears", "cannula_chin",
+    "cannula_tape", "tube_push", "tube_twist", "breath_place", "probe_bare", "probe_place",
+    "probe_tape_hand", "probe_tape_arm", "probe_plug", "ecg_place", "position_place", "snore_place",
+    "leg_place", "switch_slide", "set_time", "light_look",
+    // before
+    "bathroom", "charger", "clothes", "bare_hands", "tape_strips", "phone_away", "helper",
+    "kit_open", "children_pets",
+    // mistakes
+    "wrong_belt_twisted", "wrong_prongs_flipped", "wrong_tube_front_neck", "wrong_probe_upside",
+    "wrong_cable_loose",
+    // night and after
+    "free_cables", "tape_off_low", "skin_look", "pack_bag", "return_box",
+    // parts of the kit
+    "item_belt", "item_sensor", "item_recorder", "item_cannula", "item_breath", "item_probe",
+    "item_ecg", "item_position", "item_snore", "item_leg", "item_tape", "item_charger"};
+
+const std::vector<std::string> person_layers{"belt_abdomen", "belt_chest",     "breath",
+                                             "cable_probe",  "cannula",        "ecg",
+                                             "leg_left",     "leg_right",      "position",
+                                             "probe",        "recorder_chest", "recorder_harness",
+                                             "recorder_hip", "sensor_abdomen", "sensor_chest",
+                                             "snore",        "tape_cheeks",    "tape_hand"};
+
+std::map<std::string, std::string> read_assets() {
+    std::map<std::string, std::string> files;
+    for (const auto& each :
+         std::filesystem::directory_iterator(EVENFALL_SOURCE_DIR "/assets/figures")) {
+        if (each.path().extension() == ".svg") {
+            std::ifstream in(each.path(), std::ios::binary);
+            files[each.path().stem().string()] =
+                std::string(std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>());
+        }
+    }
+    return files;
+}
+
+const FigureStore& store() {
+    static const FigureStore the_store(read_assets());
+    return the_store;
+}
+
+FigureRequest request(const std::string& id) {
+    FigureRequest r;
+    r.id = id;
+    return r;
+}
+
+FigureRequest person(const std::string& layer, PartState state) {
+    FigureRequest r = request("person");
+    r.parts[layer] = state;
+    return r;
+}
+
+std::size_t count(const std::string& text, const std::string& piece) {
+    std::size_t n = 0;
+    for (auto at = text.find(piece); at != std::string::npos; at = text.find(piece, at + 1)) {
+        ++n;
+    }
+    return n;
+}
+
+std::string colour(palette::Role role, Tone tone = Tone::dark) {
+    return std::string(palette::colour(role, tone));
+}
+
+struct Tag {
+    std::string name;
+    std::map<std::string, std::string> attributes;
+};
+
+/// Strict scan of a composed document: every tag, or the first thing that is wrong.
+std::string scan(const std::string& text, std::vector<Tag>& tags) {
+    std::vector<std::string> open;
+    std::size_t at = 0;
+    int roots = 0;
+    while (at < text.size()) {
+        if (std::isspace(static_cast<unsigned char>(text[at]))) {
+            ++at;
+            continue;
+        }
+        if (text[at] != '<') {
+            return "text at " + text.substr(at, 30);
+        }
+        const auto end = text.find('>', at);
+        if (end == std::string::npos) {
+            return "no > after " + text.substr(at, 30);
+        }
+        std::string inner = text.substr(at + 1, end - at - 1);
+        at = end + 1;
+        if (inner.starts_with("/")) {
+            if (open.empty() || open.back() != inner.substr(1)) {
+                return "unexpected </" + inner.substr(1) + ">";
+            }
+            open.pop_back();
+            continue;
+        }
+        const bool empty = inner.ends_with("/");
+        if (empty) {
+            inner.pop_back();
+        }
+        Tag tag;
+        const auto name_end = std::min(inner.find(' '), inner.size());
+        tag.name = inner.substr(0, name_end);
+        std::size_t i = name_end;
+        while (i < inner.size()) {
+            if (inner[i] != ' ') {
+                return "no space in <" + inner + ">";
+            }
+            const auto equals = inner.find("=\"", i);
+            const auto quote = equals == std::string::npos ? equals : inner.find('"', equals + 2);
+            if (quote == std::string::npos) {
+                return "bad attribute in <" + inner + ">";
+            }
+            const std::string key = inner.substr(i + 1, equals - i - 1);
+            if (!tag.attributes.emplace(key, inner.substr(equals + 2, quote - equals - 2)).second) {
+                return "attribute twice in <" + inner + ">";
+            }
+            i = quote + 1;
+        }
+        roots += open.empty() ? 1 : 0;
+        if (!empty) {
+            open.push_back(tag.name);
+        }
+        tags.push_back(std::move(tag));
+    }
+    if (!open.empty() || roots != 1) {
+        return "not one closed root";
+    }
+    return "";
+}
+
+/// SVG path data with the right count of numbers for each command; empty if it is right.
+std::string path_fault(const std::string& d) {
+    const std::map<char, int> needs{{'M', 2}, {'L', 2}, {'H', 1}, {'V', 1}, {'C', 6},
+                                    {'S', 4}, {'Q', 4}, {'T', 2}, {'A', 7}, {'Z', 0}};
+    std::size_t at = 0;
+    char command = 0;
+    int numbers = 0;
+    const auto complete = [&] {
+        const int need = needs.at(command);
+        return need == 0 ? numbers == 0 : numbers > 0 && numbers % need == 0;
+    };
+    while (at < d.size()) {
+        if (d[at] == ' ' || d[at] == ',') {
+            ++at;
+        } else if (std::isalpha(static_cast<unsigned char>(d[at]))) {
+            const char next = static_cast<char>(std::toupper(static_cast<unsigned char>(d[at])));
+            if (!needs.contains(next) || (command == 0 && next != 'M') ||
+                (command != 0 && !complete())) {
+                return "at " + d.substr(at, 20);
+            }
+            command = next;
+            numbers = 0;
+            ++at;
+        } else {
+            std::size_t used = 0;
+            try {
+                (void)std::stod(d.substr(at), &used);
+            } catch (const std::exception&) {
+                return "no number at " + d.substr(at, 20);
+            }
+            if (command == 0) {
+                return "does not begin with M";
+            }
+            ++numbers;
+            at += used;
+        }
+    }
+    return command != 0 && complete() ? "" : "ends early";
+}
+
+void expect_flat(const std::string& text, const std::string& what, Tone tone) {
+    SCOPED_TRACE(what);
+    std::vector<Tag> tags;
+    ASSERT_EQ(scan(text, tags), "");
+    ASSERT_GT(tags.size(), 2u);
+    EXPECT_EQ(tags[0].name, "svg");
+    EXPECT_EQ(tags[0].attributes["viewBox"], "0 0 800 800");
+    static const std::set<std::string> elements{"svg",     "g",    "path",     "rect",   "circle",
+                                                "ellipse", "line", "polyline", "polygon"};
+    static const std::set<std::string> attributes{"xmlns",
+                                                  "viewBox",
+                                                  "width",
+                                                  "height",
+                                                  "transform",
+                                                  "d",
+                                                  "x",
+                                                  "y",
+                                                  "rx",
+                                                  "ry",
+                                                  "cx",
+                                                  "cy",
+                                                  "r",
+                                                  "x1",
+                                                  "y1",
+                                                  "x2",
+                                                  "y2",
+                                                  "points",
+                                                  "fill",
+                                                  "stroke",
+                                                  "stroke-width",
+                                                  "stroke-linecap",
+                                                  "stroke-linejoin",
+                                                  "stroke-dasharray",
+                                                  "fill-opacity",
+                                                  "stroke-opacity"};
+    for (const Tag& tag : tags) {
+        EXPECT_TRUE(elements.contains(tag.name)) << tag.name;
+        for (const auto& [key, value] : tag.attributes) {
+            EXPECT_TRUE(attributes.contains(key)) << tag.name << " " << key;
+            EXPECT_FALSE(value.empty()) << tag.name << " " << key;
+            EXPECT_TRUE(tag.name != "g" || key == "transform") << "inherited or group opacity";
+            if (key == "d") {
+                EXPECT_EQ(path_fault(value), "") << value;
+            }
+            if ((key == "fill" || key == "stroke") && value != "none") {
+                EXPECT_EQ(value.size(), 7u) << value;
+                EXPECT_EQ(value[0], '#') << value;
+                if (tone == Tone::print) {
+                    EXPECT_TRUE(value.substr(1, 2) == value.substr(3, 2) &&
+                                value.substr(3, 2) == value.substr(5, 2))
+                        << value << " is not grey";
+                }
+            }
+        }
+        if (tag.name != "svg" && tag.name != "g") {
+            EXPECT_TRUE(tag.attributes.contains("fill")) << tag.name << " would be black";
+        }
+    }
+}
+
+TEST(Figures, SourcesHaveNoFault) {
+    EXPECT_THAT(store().problems(), IsEmpty());
+}
+
+TEST(Figures, EveryFigureOfTheListIsThereAndNoOther) {
+    std::vector<std::string> sorted = wanted;
+    std::sort(sorted.begin(), sorted.end());
+    EXPECT_EQ(store().ids(), sorted);
+    EXPECT_TRUE(store().has("person"));
+    EXPECT_FALSE(store().has("shapes"));
+}
+
+TEST(Figures, AreFlatAndWellFormedInEveryToneHandAndBuild) {
+    for (const std::string& id : store().ids()) {
+        for (const Tone tone : {Tone::dark, Tone::light, Tone::night, Tone::print}) {
+            for (const Hand hand : {Hand::left, Hand::right}) {
+                for (const Build build : {Build::slim, Build::medium, Build::broad}) {
+                    FigureRequest r = request(id);
+                    r.tone = tone;
+                    r.writing_hand = hand;
+                    r.build = build;
+                    r.widen = 0.5;
+                    r.backdrop = true;
+                    expect_flat(store().compose(r), id, tone);
+                }
+            }
+        }
+    }
+}
+
+TEST(Figures, PersonIsFlatInEveryStateOfEveryLayer) {
+    for (const std::string& layer : store().layers("person")) {
+        for (const PartState state :
+             {PartState::hidden, PartState::outline, PartState::current, PartState::done}) {
+            FigureRequest r = person(layer, state);
+            r.tone = Tone::print;
+            expect_flat(store().compose(r), layer, Tone::print);
+        }
+    }
+}
+
+TEST(Figures, EveryMistakeCarriesACrossOfItsOwn) {
+    for (const std::string& id : wanted) {
+        const bool crossed = store().compose(request(id)).find(colour(palette::Role::wrong_mark)) !=
+                             std::string::npos;
+        EXPECT_EQ(crossed, id.starts_with("wrong_") || id == "light_look") << id;
+    }
+}
+
+TEST(Figures, HaveOneArrowAtMost) {
+    for (const auto& [name, text] : read_assets()) {
+        if (name != "shapes") {
+            EXPECT_LE(count(text, "shape=\"arrow"), 1u) << name;
+        }
+    }
+}
+
+TEST(Palette, HasOneCanonicalColourForEachRole) {
+    std::set<std::string_view> seen;
+    std::size_t at = 0;
+    for (const auto& row : palette::table()) {
+        EXPECT_TRUE(seen.insert(row.canonical).second) << row.name;
+        EXPECT_EQ(static_cast<std::size_t>(row.role), at++) << row.name;
+        EXPECT_EQ(palette::find(row.canonical), &row);
+    }
+    EXPECT_EQ(palette::find("#123456"), nullptr);
+}
+
+/// Relative luminance and contrast by WCAG 2.2 (from memory of its definition).
+double luminance(std::string_view hex) {
+    const auto channel = [&](std::size_t at) {
+        const double v = std::stoi(std::string(hex.substr(at, 2)), nullptr, 16) / 255.0;
+        return v <= 0.04045 ? v / 12.92 : std::pow((v + 0.055) / 1.055, 2.4);
+    };
+    return 0.2126 * channel(1) + 0.7152 * channel(3) + 0.0722 * channel(5);
+}
+
+double contrast(std::string_view a, std::string_view b) {
+    const double la = luminance(a);
+    const double lb = luminance(b);
+    return (std::max(la, lb) + 0.05) / (std::min(la, lb) + 0.05);
+}
+
+TEST(Palette, PartsInQuestionStandOutByLightnessInEveryTone) {
+    // 3:1 for graphical parts (WCAG 1.4.11, from memory). On the dim night page everything is dark
+    // on purpose; there the part must still be the lightest thing beside its line.
+    for (const Tone tone : {Tone::dark, Tone::light, Tone::print}) {
+        EXPECT_GE(contrast(palette::colour(palette::Role::accent_mark, tone),
+                           palette::colour(palette::Role::accent, tone)),
+                  3.0);
+        EXPECT_GE(contrast(palette::colour(palette::Role::mark, tone),
+                           palette::colour(palette::Role::part, tone)),
+                  7.0);
+        EXPECT_GE(contrast(palette::colour(palette::Role::ink, tone),
+                           palette::colour(palette::Role::background, tone)),
+                  7.0);
+        EXPECT_GE(contrast(palette::colour(palette::Role::wrong, tone),
+                           palette::colour(palette::Role::background, tone)),
+                  3.0);
+    }
+    EXPECT_GE(contrast(palette::colour(palette::Role::accent, Tone::night),
+                       palette::colour(palette::Role::skin, Tone::night)),
+              1.5);
+    EXPECT_GE(contrast(palette::colour(palette::Role::accent, Tone::night),
+                       palette::colour(palette::Role::background, Tone::night)),
+              3.0);
+}
+
+TEST(Person, HasTheLayersThatPlansName) {
+    EXPECT_EQ(store().layers("person"), person_layers);
+}
+
+TEST(Person, ShowsNoPartUnlessAsked) {
+    const std::string bare = store().compose(request("person"));
+    EXPECT_EQ(bare.find(colour(palette::Role::part) + "\""), std::string::npos);
+    for (const std::string& layer : person_layers) {
+        EXPECT_EQ(store().compose(person(layer, PartState::hidden)), bare) << layer;
+        EXPECT_NE(store().compose(person(layer, PartState::done)), bare) << layer;
+    }
+}
+
+TEST(Person, PartsToComeAreQuietLinesOnly) {
+    const std::string bare = store().compose(request("person"));
+    for (const std::string& layer : person_layers) {
+        const std::string text = store().compose(person(layer, PartState::outline));
+        EXPECT_GT(count(text, colour(palette::Role::quiet)), 0u) << layer;
+        EXPECT_EQ(count(text, "fill=\"" + colour(palette::Role::quiet)), 0u) << layer;
+        EXPECT_EQ(count(text, colour(palette::Role::part) + "\""), 0u) << layer;
+        EXPECT_EQ(count(text, colour(palette::Role::accent) + "\""), 0u) << layer;
+    }
+}
+
+TEST(Person, ThePartInQuestionHasAccentAndHalo) {
+    for (const std::string& layer : person_layers) {
+        const std::string text = store().compose(person(layer, PartState::current));
+        EXPECT_GT(count(text, colour(palette::Role::accent) + "\""), 0u) << layer;
+        EXPECT_GT(count(text, colour(palette::Role::halo)), 0u) << layer;
+        const std::string done = store().compose(person(layer, PartState::done));
+        EXPECT_EQ(count(done, colour(palette::Role::accent) + "\""), 0u) << layer;
+        EXPECT_EQ(count(done, colour(palette::Role::halo)), 0u) << layer;
+    }
+}
+
+TEST(Person, PulseChangesTheHaloAndNothingElse) {
+    FigureRequest r = person("belt_chest", PartState::current);
+    std::string full = store().compose(r);
+    r.pulse = 0.0;
+    const std::string faint = store().compose(r);
+    EXPECT_NE(full, faint);
+    const std::string low =
+        palette::mix(colour(palette::Role::background), colour(palette::Role::halo), 0.25);
+    ASSERT_GT(count(faint, low), 0u);
+    for (auto at = full.find(colour(palette::Role::halo)); at != std::string::npos;
+         at = full.find(colour(palette::Role::halo))) {
+        full.replace(at, 7, low);
+    }
+    EXPECT_EQ(full, faint);
+}
+
+TEST(Person, BuildsDifferAndMediumIsTheSourceItself) {
+    FigureRequest r = request("person");
+    const std::string medium = store().compose(r);
+    EXPECT_EQ(count(medium, "matrix(0.88"), 0u);
+    r.build = Build::slim;
+    const std::string slim = store().compose(r);
+    EXPECT_GT(count(slim, "matrix(0.88 0 0 1 48 0)"), 0u);
+    r.build = Build::broad;
+    const std::string broad = store().compose(r);
+    EXPECT_GT(count(broad, "matrix(1.16 0 0 1 -64 0)"), 0u);
+    // The arms move outwards with the shoulders instead of growing.
+    EXPECT_GT(count(broad, "translate(-13.12 0)"), 0u);
+    EXPECT_GT(count(broad, "translate(13.12 0)"), 0u);
+}
+
+/// The drawing inside the mirror of a left-hander's figure.
+std::string unmirrored(const std::string& text) {
+    const std::string wrap = "<g transform=\"matrix(-1 0 0 1 800 0)\">\n";
+    const auto at = text.find(wrap);
+    EXPECT_NE(at, std::string::npos);
+    std::string inner = text.substr(0, at) + text.substr(at + wrap.size());
+    const std::string end = "</g>\n</svg>\n";
+    EXPECT_TRUE(inner.ends_with(end));
+    return inner.substr(0, inner.size() - end.size()) + "</svg>\n";
+}
+
+TEST(Mirror, LeftHandersSeeTheWholeFigureTurnedRound) {
+    for (const std::string id : {"person", "probe_place", "probe_tape_hand", "belt_chest"}) {
+        FigureRequest r = request(id);
+        if (id == "person") {
+            r.parts = {{"probe", PartState::current}, {"belt_chest", PartState::done}};
+        }
+        const std::string right = store().compose(r);
+        r.writing_hand = Hand::left;
+        EXPECT_EQ(unmirrored(store().compose(r)), right) << id;
+    }
+}
+
+TEST(Mirror, DevicesAndClockwiseTurnsStayAsTheyAre) {
+    for (const std::string id : {"tube_twist", "tube_push", "switch_slide", "set_time",
+                                 "light_look", "ecg_place", "plug_match", "sensor_snap"}) {
+        FigureRequest r = request(id);
+        const std::string right = store().compose(r);
+        r.writing_hand = Hand::left;
+        EXPECT_EQ(store().compose(r), right) << id;
+    }
+}
+
+TEST(Mirror, TheStateFollowsTheLegAndNotTheSideOfThePicture) {
+    FigureRequest left_hander = person("leg_left", PartState::done);
+    left_hander.writing_hand = Hand::left;
+    EXPECT_EQ(unmirrored(store().compose(left_hander)),
+              store().compose(person("leg_right", PartState::done)));
+    left_hander = person("leg_right", PartState::current);
+    left_hander.writing_hand = Hand::left;
+    EXPECT_EQ(unmirrored(store().compose(left_hander)),
+              store().compose(person("leg_left", PartState::current)));
+}
+
+TEST(Mirror, EcgElectrodesKeepTheirSideOfTheBody) {
+    FigureRequest r = person("ecg", PartState::done);
+    const std::size_t before = count(store().compose(r), "matrix(-1 0 0 1 800 0)");
+    r.writing_hand = Hand::left;
+    // Twice more: the whole figure turned round, and the electrodes turned back.
+    EXPECT_EQ(count(store().compose(r), "matrix(-1 0 0 1 800 0)"), before + 2);
+}
+
+TEST(Marks, PlugAndPortShowAsManyRidgesAsTheKitSays) {
+    for (int n = 0; n <= 4; ++n) {
+        FigureRequest r = request("plug_match");
+        r.ridges = {{"mark-plug", 0}, {"mark-port", 0}};
+        const std::size_t none = count(store().compose(r), "<rect");
+        r.ridges = {{"mark-plug", n}, {"mark-port", 0}};
+        EXPECT_EQ(count(store().compose(r), "<rect"), none + static_cast<std::size_t>(n));
+        r.ridges = {{"mark-plug", n}, {"mark-port", n}};
+        EXPECT_EQ(count(store().compose(r), "<rect"), none + 2 * static_cast<std::size_t>(n));
+    }
+}
+
+TEST(Marks, AreOnEveryFigureThatHasASlotForThem) {
+    EXPECT_THAT(store().slots("plug_match"), ElementsAre("mark-plug", "mark-port"));
+    for (const std::string& id : store().ids()) {
+        for (const std::string& slot : store().slots(id)) {
+            FigureRequest r = request(id);
+            for (const std::string& layer : store().layers(id)) {
+                r.parts[layer] = PartState::done;
+            }
+            r.ridges[slot] = 1;
+            const std::size_t one = count(store().compose(r), "<rect");
+            r.ridges[slot] = 3;
+            if (slot != "strips") {
+                EXPECT_GT(count(store().compose(r), "<rect"), one) << id << " " << slot;
+            }
+        }
+    }
+}
+
+TEST(Marks, OutsideOneToFourAreRefusedByName) {
+    for (const int n : {-1, 5}) {
+        FigureRequest r = request("plug_match");
+        r.ridges["mark-port"] = n;
+        try {
+            (void)store().compose(r);
+            FAIL() << n << " ridges were drawn";
+        } catch (const std::out_of_range& e) {
+            EXPECT_THAT(e.what(), HasSubstr("plug_match"));
+            EXPECT_THAT(e.what(), HasSubstr("mark-port"));
+            EXPECT_THAT(e.what(), HasSubstr("0 to 4"));
+        }
+    }
+}
+
+TEST(Marks, TapeStripsAreFourUnlessTheKitSaysOtherwise) {
+    // Four strips of 5 cm: two for the cheeks, one for the back of the hand, one for the forearm
+    // (common practice, no source).
+    FigureRequest r = request("tape_strips");
+    r.ridges["strips"] = 0;
+    const std::size_t none = count(store().compose(r), "<path");
+    EXPECT_EQ(count(store().compose(request("tape_strips")), "<path"), none + 4);
+    for (int n = 1; n <= 8; ++n) {
+        r.ridges["strips"] = n;
+        EXPECT_EQ(count(store().compose(r), "<path"), none + static_cast<std::size_t>(n));
+    }
+    r.ridges["strips"] = 9;
+    EXPECT_THROW((void)store().compose(r), std::out_of_range);
+}
+
+TEST(Breathing, ChestAndBeltsGrowWithTheBreath) {
+    for (const std::string id : {"belt_breath", "belt_chest", "belt_abdomen", "person"}) {
+        FigureRequest r = request(id);
+        const std::string out = store().compose(r);
+        r.widen = 1.0;
+        const std::string in = store().compose(r);
+        EXPECT_NE(in, out) << id;
+        r.widen = 7.0; // more than a full breath is a full breath
+        EXPECT_EQ(store().compose(r), in) << id;
+    }
+}
+
+TEST(Store, UnknownFigureIsNamed) {
+    try {
+        (void)store().compose(request("belt_knee"));
+        FAIL();
+    } catch (const std::out_of_range& e) {
+        EXPECT_THAT(e.what(), HasSubstr("belt_knee"));
+    }
+}
+
+TEST(Store, EachFaultOfASourceIsNamedWithItsLineAndTheOthersStillWork) {
+    const auto figure = [](const std::string& inner) {
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 800 800\">\n" + inner +
+               "\n</svg>\n";
+    };
+    const std::string good = figure("<circle cx=\"1\" cy=\"1\" r=\"1\" fill=\"#c99b78\"/>");
+    struct Case {
+        std::string text;
+        std::string told;
+    };
+    const std::vector<Case> cases{
+        {figure("<text>hello</text>"), "figures carry no words"},
+        {figure("<image/>"), "<image> may not stand here"},
+        {figure("<use href=\"#a\"/>"), "<use> may not stand here"},
+        {figure("<g opacity=\"0.5\"/>"), "attribute opacity"},
+        {figure("<g style=\"fill:red\"/>"), "attribute style"},
+        {figure("<circle r=\"1\" fill=\"#ff0000\"/>"), "#ff0000 is not in the palette"},
+        {figure("<circle r=\"1\" fill=\"red\"/>"), "red is not in the palette"},
+        {figure("<circle r=\"big\" fill=\"#c99b78\"/>"), "r=\"big\" is not a number"},
+        {figure("<circle fill=\"#c99b78\"/>"), "<circle> needs attribute r"},
+        {figure("<g paint=\"loud\"/>"), "paint=\"loud\" is not one of"},
+        {figure("<include shape=\"nowhere\"/>"), "shape \"nowhere\" is not in shapes.svg"},
+        {figure("<include shape=\"ouroboros\"/>"), "include each other without end"},
+        {figure("<g when=\"belt\"/>"), "names no layer"},
+        {figure("<g layer=\"a\"><g layer=\"b\"/></g>"), "inside another layer"},
+        {figure("<g>"), "closes <g>"},
+        {figure("<circle r=\"1\" r=\"2\"/>"), "stands twice"},
+        {figure("<circle r=1/>"), "double quotes"},
+        {"<svg viewBox=\"0 0 100 100\"/>", "viewBox=\"0 0 800 800\""},
+        {"", "no drawing found"},
+        {good + good, "something follows the end"},
+        {good.substr(0, good.size() - 8), "never closed"},
+    };
+    const std::string shapes =
+        figure("<g id=\"shape-ouroboros\"><include shape=\"ouroboros\"/></g>");
+    for (const Case& each : cases) {
+        SCOPED_TRACE(each.text);
+        const FigureStore small({{"shapes", shapes}, {"good", good}, {"bad", each.text}});
+        EXPECT_THAT(small.ids(), ElementsAre("good"));
+        ASSERT_THAT(small.problems(), Not(IsEmpty()));
+        EXPECT_THAT(small.problems()[0], HasSubstr("bad.svg:"));
+        EXPECT_THAT(small.problems()[0], HasSubstr(each.told));
+    }
+    const FigureStore deep({{"bad", figure("<g>\n<path d=\"M0 0\" glow=\"1\"/></g>")}});
+    ASSERT_EQ(deep.problems().size(), 1u);
+    EXPECT_THAT(deep.problems()[0], HasSubstr("bad.svg:3: "));
+}
+
+} // namespace
