@@ -138,7 +138,7 @@ int main(int argc, char** argv) {
             request.parts[layer] = state;
         }
         request.ridges.clear();
-        for (const std::string& slot : store.slots(id)) {
+        for (const std::string& slot : store.mark_slots(id)) {
             if (ridges && slot != "strips") {
                 request.ridges[slot] = *ridges;
             }

@@ -67,6 +67,7 @@ struct Style {
     std::string fill = "none";
     std::string stroke = "none";
     double stroke_width = 1;
+    double reach = halo_reach; ///< of the halo that is being drawn
     std::string cap, join, dashes, fill_opacity, stroke_opacity;
 
     void take(const Node& node) {
@@ -227,6 +228,9 @@ class Composer {
             with_edge = *own == "edged";
             paint = *own == "outline" ? Paint::outline : with_edge ? Paint::plain : Paint::accent;
         }
+        if (with_halo) {
+            style.reach = node.number("halo", halo_reach);
+        }
         style.take(node);
         const std::string transform = transform_of(node);
         out_ += transform.empty() ? "<g>\n" : "<g transform=\"" + transform + "\">\n";
@@ -259,7 +263,7 @@ class Composer {
             style.stroke_width = outline_width;
             style.fill_opacity = style.stroke_opacity = style.dashes = "";
         } else if (beneath) {
-            const double reach = paint == Paint::halo ? halo_reach : edge_reach;
+            const double reach = paint == Paint::halo ? style.reach : edge_reach;
             style.stroke_width = (style.stroke == "none" ? 0.0 : style.stroke_width) + 2 * reach;
             style.stroke = style.stroke == "none" ? style.fill : style.stroke;
             style.join = "round";
@@ -351,8 +355,8 @@ void collect(const Node& node, std::string_view attribute, std::set<std::string>
     }
 }
 
-/// A layer inside a layer, or two of one name, would make its state ambiguous; "when" must name a
-/// layer of the figure.
+/// A layer inside a layer would make its state ambiguous. One layer may have several groups: a
+/// cable lies on the chest and on the arm.
 bool check_layers(const Node& node, bool inside, std::set<std::string>& seen, Fault& fault) {
     const std::string* layer = node.find("layer");
     if (layer && inside) {
@@ -481,7 +485,7 @@ std::vector<std::string> FigureStore::layers(const std::string& id) const {
     return {names.begin(), names.end()};
 }
 
-std::vector<std::string> FigureStore::slots(const std::string& id) const {
+std::vector<std::string> FigureStore::mark_slots(const std::string& id) const {
     std::set<std::string> names;
     if (const auto figure = sources_->figures.find(id); figure != sources_->figures.end()) {
         collect(figure->second, "slot", names);

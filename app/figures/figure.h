@@ -42,7 +42,7 @@ struct FigureRequest {
     std::map<std::string, PartState> parts;
     /// Mark slot -> count of ridges, 0 to 4 (slot "strips": strips of tape, 0 to 8). A slot that
     /// is not named shows the drawing's own default; a name the figure does not have is passed
-    /// over (see FigureStore::slots).
+    /// over (see FigureStore::mark_slots).
     std::map<std::string, int> ridges;
     double pulse = 1.0;    ///< 0..1, strength of the halo of the current part; 1 is the still form
     double widen = 0.0;    ///< 0..1, breathing guide: 0 breathed out, 1 breathed in
@@ -50,7 +50,7 @@ struct FigureRequest {
 };
 
 /// Composes figures from their sources. Every figure is 800 x 800 units. What "person" shows lies
-/// within x 140..660, so that it may be cropped to a tall panel.
+/// within x 130..670, so that it may be cropped to a tall panel.
 ///
 /// Sources are drawn for somebody who writes with the right hand. The figure is the person's
 /// mirror image: its hand on the left of the picture is the person's left hand. For a left-hander
@@ -75,7 +75,7 @@ class FigureStore {
     /// Names of the layers and of the mark slots of a figure, in alphabetical order; empty for a
     /// figure that has none or is unknown.
     std::vector<std::string> layers(const std::string& id) const;
-    std::vector<std::string> slots(const std::string& id) const;
+    std::vector<std::string> mark_slots(const std::string& id) const;
 
     /// A complete SVG document in the flat subset that Qt SVG and librsvg draw alike.
     /// @throws std::out_of_range for an unknown id, or for a count of ridges outside its range

@@ -79,6 +79,7 @@ Role accented(Role role) {
         return Role::accent_shade;
     case Role::part_line:
     case Role::tape_line:
+    case Role::dark:
         return Role::accent_line;
     case Role::mark:
         return Role::accent_mark;

@@ -195,7 +195,9 @@ const Names paint_attributes{"fill",           "stroke",          "stroke-width"
 const std::map<std::string, Names, std::less<>>& grammar() {
     static const std::map<std::string, Names, std::less<>> elements{
         {"svg", {"xmlns", "viewBox", "mirror"}},
-        {"g", {"id", "transform", "layer", "when", "paint", "stretch", "shift", "breathe", "keep"}},
+        {"g",
+         {"id", "transform", "layer", "when", "paint", "stretch", "shift", "breathe", "keep",
+          "halo"}},
         {"include",
          {"shape", "slot", "transform", "paint", "stretch", "shift", "breathe", "keep", "when"}},
         {"ridges", {"slot", "default", "x", "y", "size", "angle"}},
@@ -236,7 +238,8 @@ const Names number_attributes{"stroke-width",
                               "stretch",
                               "shift",
                               "breathe",
-                              "keep"};
+                              "keep",
+                              "halo"};
 
 const std::map<std::string, Names, std::less<>> word_attributes{
     {"mirror", {"no"}},

@@ -92,7 +92,7 @@ std::size_t count(const std::string& text, const std::string& piece) {
     return n;
 }
 
-std::string colour(palette::Role role, Tone tone = Tone::dark) {
+std::string tone_of(palette::Role role, Tone tone = Tone::dark) {
     return std::string(palette::colour(role, tone));
 }
 
@@ -305,8 +305,9 @@ TEST(Figures, PersonIsFlatInEveryStateOfEveryLayer) {
 
 TEST(Figures, EveryMistakeCarriesACrossOfItsOwn) {
     for (const std::string& id : wanted) {
-        const bool crossed = store().compose(request(id)).find(colour(palette::Role::wrong_mark)) !=
-                             std::string::npos;
+        const bool crossed =
+            store().compose(request(id)).find(tone_of(palette::Role::wrong_mark)) !=
+            std::string::npos;
         EXPECT_EQ(crossed, id.starts_with("wrong_") || id == "light_look") << id;
     }
 }
@@ -376,7 +377,7 @@ TEST(Person, HasTheLayersThatPlansName) {
 
 TEST(Person, ShowsNoPartUnlessAsked) {
     const std::string bare = store().compose(request("person"));
-    EXPECT_EQ(bare.find(colour(palette::Role::part) + "\""), std::string::npos);
+    EXPECT_EQ(bare.find(tone_of(palette::Role::part) + "\""), std::string::npos);
     for (const std::string& layer : person_layers) {
         EXPECT_EQ(store().compose(person(layer, PartState::hidden)), bare) << layer;
         EXPECT_NE(store().compose(person(layer, PartState::done)), bare) << layer;
@@ -387,21 +388,21 @@ TEST(Person, PartsToComeAreQuietLinesOnly) {
     const std::string bare = store().compose(request("person"));
     for (const std::string& layer : person_layers) {
         const std::string text = store().compose(person(layer, PartState::outline));
-        EXPECT_GT(count(text, colour(palette::Role::quiet)), 0u) << layer;
-        EXPECT_EQ(count(text, "fill=\"" + colour(palette::Role::quiet)), 0u) << layer;
-        EXPECT_EQ(count(text, colour(palette::Role::part) + "\""), 0u) << layer;
-        EXPECT_EQ(count(text, colour(palette::Role::accent) + "\""), 0u) << layer;
+        EXPECT_GT(count(text, tone_of(palette::Role::quiet)), 0u) << layer;
+        EXPECT_EQ(count(text, "fill=\"" + tone_of(palette::Role::quiet)), 0u) << layer;
+        EXPECT_EQ(count(text, tone_of(palette::Role::part) + "\""), 0u) << layer;
+        EXPECT_EQ(count(text, tone_of(palette::Role::accent) + "\""), 0u) << layer;
     }
 }
 
 TEST(Person, ThePartInQuestionHasAccentAndHalo) {
     for (const std::string& layer : person_layers) {
         const std::string text = store().compose(person(layer, PartState::current));
-        EXPECT_GT(count(text, colour(palette::Role::accent) + "\""), 0u) << layer;
-        EXPECT_GT(count(text, colour(palette::Role::halo)), 0u) << layer;
+        EXPECT_GT(count(text, tone_of(palette::Role::accent) + "\""), 0u) << layer;
+        EXPECT_GT(count(text, tone_of(palette::Role::halo)), 0u) << layer;
         const std::string done = store().compose(person(layer, PartState::done));
-        EXPECT_EQ(count(done, colour(palette::Role::accent) + "\""), 0u) << layer;
-        EXPECT_EQ(count(done, colour(palette::Role::halo)), 0u) << layer;
+        EXPECT_EQ(count(done, tone_of(palette::Role::accent) + "\""), 0u) << layer;
+        EXPECT_EQ(count(done, tone_of(palette::Role::halo)), 0u) << layer;
     }
 }
 
@@ -412,10 +413,10 @@ TEST(Person, PulseChangesTheHaloAndNothingElse) {
     const std::string faint = store().compose(r);
     EXPECT_NE(full, faint);
     const std::string low =
-        palette::mix(colour(palette::Role::background), colour(palette::Role::halo), 0.25);
+        palette::mix(tone_of(palette::Role::background), tone_of(palette::Role::halo), 0.25);
     ASSERT_GT(count(faint, low), 0u);
-    for (auto at = full.find(colour(palette::Role::halo)); at != std::string::npos;
-         at = full.find(colour(palette::Role::halo))) {
+    for (auto at = full.find(tone_of(palette::Role::halo)); at != std::string::npos;
+         at = full.find(tone_of(palette::Role::halo))) {
         full.replace(at, 7, low);
     }
     EXPECT_EQ(full, faint);
@@ -460,8 +461,9 @@ TEST(Mirror, LeftHandersSeeTheWholeFigureTurnedRound) {
 }
 
 TEST(Mirror, DevicesAndClockwiseTurnsStayAsTheyAre) {
-    for (const std::string id : {"tube_twist", "tube_push", "switch_slide", "set_time",
-                                 "light_look", "ecg_place", "plug_match", "sensor_snap"}) {
+    for (const std::string id :
+         {"tube_twist", "tube_push", "probe_plug", "switch_slide", "set_time", "light_look",
+          "ecg_place", "plug_match", "sensor_snap"}) {
         FigureRequest r = request(id);
         const std::string right = store().compose(r);
         r.writing_hand = Hand::left;
@@ -501,9 +503,9 @@ TEST(Marks, PlugAndPortShowAsManyRidgesAsTheKitSays) {
 }
 
 TEST(Marks, AreOnEveryFigureThatHasASlotForThem) {
-    EXPECT_THAT(store().slots("plug_match"), ElementsAre("mark-plug", "mark-port"));
+    EXPECT_THAT(store().mark_slots("plug_match"), ElementsAre("mark-plug", "mark-port"));
     for (const std::string& id : store().ids()) {
-        for (const std::string& slot : store().slots(id)) {
+        for (const std::string& slot : store().mark_slots(id)) {
             FigureRequest r = request(id);
             for (const std::string& layer : store().layers(id)) {
                 r.parts[layer] = PartState::done;
@@ -514,6 +516,22 @@ TEST(Marks, AreOnEveryFigureThatHasASlotForThem) {
             if (slot != "strips") {
                 EXPECT_GT(count(store().compose(r), "<rect"), one) << id << " " << slot;
             }
+        }
+    }
+}
+
+TEST(Marks, OnAPartInQuestionContrastWithTheAccent) {
+    // In print the accent is black: a mark in the tone of other parts would not be seen.
+    for (const std::string id : {"belt_chest", "belt_abdomen", "sensor_snap", "recorder_chest",
+                                 "recorder_hip", "recorder_harness", "probe_plug"}) {
+        FigureRequest r = request(id);
+        r.tone = Tone::print;
+        r.ridges = {{"mark", 3}, {"mark-plug", 3}};
+        EXPECT_GE(count(store().compose(r), tone_of(palette::Role::accent_mark, Tone::print)), 3u)
+            << id;
+        if (id != "probe_plug") { // its port, not in question, has a plain mark as well
+            EXPECT_EQ(count(store().compose(r), tone_of(palette::Role::mark, Tone::print)), 0u)
+                << id;
         }
     }
 }
