@@ -395,6 +395,16 @@ TEST(Person, PartsToComeAreQuietLinesOnly) {
     }
 }
 
+TEST(Person, OutlinesLeaveOutTheDetails) {
+    // Belt, buckle and nothing inside the buckle; the bare person has the rest.
+    const auto shapes = [](const std::string& text) { return count(text, " fill="); };
+    FigureRequest r = person("belt_chest", PartState::outline);
+    r.ridges["mark-chest"] = 3;
+    EXPECT_EQ(shapes(store().compose(r)), shapes(store().compose(request("person"))) + 2);
+    r.parts["belt_chest"] = PartState::done;
+    EXPECT_EQ(shapes(store().compose(r)), shapes(store().compose(request("person"))) + 3 + 3);
+}
+
 TEST(Person, ThePartInQuestionHasAccentAndHalo) {
     for (const std::string& layer : person_layers) {
         const std::string text = store().compose(person(layer, PartState::current));
