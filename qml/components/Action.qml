@@ -48,36 +48,11 @@ T.AbstractButton {
         }
         FocusRing { shown: root.visualFocus; radius: parent.radius + Theme.px(7) }
     }
-    contentItem: Item {
-        implicitWidth: words.implicitWidth + (root.sign ? mark.implicitWidth + Theme.tight : 0)
-        implicitHeight: words.implicitHeight
-        Text {
-            id: mark
-            visible: root.sign.length > 0
-            anchors.left: parent.left
-            anchors.verticalCenter: parent.verticalCenter
-            text: root.sign
-            color: root.ink
-            font.family: Theme.family
-            font.pixelSize: root.textSize
-            Accessible.ignored: true
-        }
-        Text {
-            id: words
-            anchors.left: root.sign ? mark.right : parent.left
-            anchors.leftMargin: root.sign ? Theme.tight : 0
-            anchors.right: parent.right
-            anchors.verticalCenter: parent.verticalCenter
-            text: root.text
-            color: root.ink
-            horizontalAlignment: Text.AlignHCenter
-            wrapMode: Text.Wrap
-            textFormat: Text.PlainText
-            lineHeight: 1.05
-            font.family: Theme.family
-            font.pixelSize: root.textSize
-            font.weight: root.kind === "main" ? Font.Bold : Font.Medium
-            Accessible.ignored: true
-        }
+    contentItem: ActionFace {
+        text: root.text
+        sign: root.sign
+        ink: root.ink
+        textSize: root.textSize
+        weight: root.kind === "main" ? Font.Bold : Font.Medium
     }
 }

@@ -7,7 +7,7 @@ import Evenfall.Ui
 /// The picture of a step on its own ground, with a button that shows it larger.
 Rectangle {
     id: root
-    property url figure: ""
+    property string figure: ""
     property string description: ""
     property bool canEnlarge: true
     signal enlarge()

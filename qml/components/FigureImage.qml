@@ -5,11 +5,12 @@ import QtQuick
 
 /// One drawing, at the sharpness of its place. `description` is read to those who cannot see it.
 Image {
-    property url figure: ""
+    property string figure: ""
     property string description: ""
     // Drawn only once the place has its size, so that a layout in the making costs nothing.
     source: width > 8 && height > 8 ? figure : ""
-    sourceSize: Qt.size(Math.max(1, Math.floor(width)), Math.max(1, Math.floor(height)))
+    sourceSize.width: Math.max(1, Math.floor(width))
+    sourceSize.height: Math.max(1, Math.floor(height))
     fillMode: Image.PreserveAspectFit
     asynchronous: false
     Accessible.role: Accessible.Graphic

@@ -11,7 +11,7 @@ FocusScope {
     property string title: ""
     property string body: ""
     property string phone: ""
-    property url figure: ""
+    property string figure: ""
     property string figureText: ""
     property var choices: []
     property string first: ""
@@ -35,7 +35,7 @@ FocusScope {
         }
         FigureImage {
             anchors.horizontalCenter: parent.horizontalCenter
-            visible: root.figure.toString() !== ""
+            visible: root.figure !== ""
             width: Theme.px(300)
             height: width
             figure: root.figure

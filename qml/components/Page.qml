@@ -23,6 +23,8 @@ FocusScope {
 
     property string mainLabel: ""
     property bool mainEnabled: true
+    /// "second" where the main action must not be nudged towards.
+    property string mainKind: "main"
     property string secondLabel: ""
     /// The main action's share of the row when there are two.
     property real mainShare: 0.62
@@ -75,7 +77,7 @@ FocusScope {
                 Action {
                     id: mainAction
                     objectName: "main"
-                    kind: "main"
+                    kind: root.mainKind
                     visible: root.mainLabel.length > 0
                     enabled: root.mainEnabled
                     width: secondAction.visible ? Math.round((parent.width - foot.spacing) * root.mainShare) : parent.width

@@ -10,7 +10,7 @@ FocusScope {
     id: root
     property string title: ""
     property string body: ""
-    property url figure: ""
+    property string figure: ""
     property string description: ""
     signal closed()
 

@@ -7,7 +7,7 @@ import Evenfall.Ui
 /// The drawn person who gathers the parts: the progress of the evening. Below, the time.
 Item {
     id: root
-    property url figure: ""
+    property string figure: ""
     property string description: ""
     property string paceText: ""
     // The person stands within the middle 65 % of the square drawing.

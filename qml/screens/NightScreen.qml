@@ -30,7 +30,7 @@ FocusScope {
     property var items: []
     property string title: ""
     property string body: ""
-    property url figure: ""
+    property string figure: ""
     property string figureText: ""
     property string phone: ""
     signal wake()
@@ -82,41 +82,37 @@ FocusScope {
         onHelp: root.help()
         onUpForDay: root.upForDay()
     }
-    // The other faces are made only while they are shown: the dark page holds nothing.
-    Loader {
+    NightWords { id: words }
+    NightFace {
         anchors.fill: parent
-        active: !root.dark && root.face !== "areas"
-        focus: active
-        sourceComponent: NightFace {
-            readonly property NightWords words: NightWords {}
-            watchText: root.watchText
-            title: words.title(root.face, root.title, root.notedText)
-            body: root.face === "advice" || root.face === "upConfirm" ? root.body : ""
-            phone: root.face === "advice" ? root.phone : ""
-            figure: root.face === "advice" ? root.figure : ""
-            figureText: root.figureText
-            choices: root.face === "which" || root.face === "help" ? root.items : []
-            first: words.first(root.face)
-            other: words.other(root.face)
-            onChosen: (id) => root.chosen(id)
-            onFirstChosen: {
-                if (root.face === "stillOn")
-                    root.yes();
-                else if (root.face === "upConfirm")
-                    root.upConfirmed();
-                else if (root.face === "noted")
-                    root.undo();
-                else
-                    root.done();
-            }
-            onOtherChosen: {
-                if (root.face === "which")
-                    root.chosen("none");
-                else if (root.face === "stillOn" || root.face === "upConfirm")
-                    root.no();
-                else
-                    root.done();
-            }
+        visible: !root.dark && root.face !== "areas"
+        watchText: root.watchText
+        title: words.title(root.face, root.title, root.notedText)
+        body: root.face === "advice" || root.face === "upConfirm" ? root.body : ""
+        phone: root.face === "advice" ? root.phone : ""
+        figure: root.face === "advice" ? root.figure : ""
+        figureText: root.figureText
+        choices: root.face === "which" || root.face === "help" ? root.items : []
+        first: words.first(root.face)
+        other: words.other(root.face)
+        onChosen: (id) => root.chosen(id)
+        onFirstChosen: {
+            if (root.face === "stillOn")
+                root.yes();
+            else if (root.face === "upConfirm")
+                root.upConfirmed();
+            else if (root.face === "noted")
+                root.undo();
+            else
+                root.done();
+        }
+        onOtherChosen: {
+            if (root.face === "which")
+                root.chosen("none");
+            else if (root.face === "stillOn" || root.face === "upConfirm")
+                root.no();
+            else
+                root.done();
         }
     }
 }

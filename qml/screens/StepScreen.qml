@@ -24,9 +24,9 @@ Page {
     property string rightWhen: ""
     property string caution: ""
     property string why: ""
-    required property url figure
+    required property string figure
     required property string figureText
-    required property url personFigure
+    required property string personFigure
     property string personFigureText: ""
     property string paceText: ""
     property bool backVisible: true

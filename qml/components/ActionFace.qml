@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+pragma ComponentBehavior: Bound
+import QtQuick
+import Evenfall.Ui
+
+/// The words of a button, with an optional sign before them, in the middle of their place.
+Item {
+    id: root
+    property string text: ""
+    property string sign: ""
+    property color ink: Theme.text
+    property real textSize: Theme.small
+    property int weight: Font.Medium
+    readonly property real signRoom: sign === "" ? 0 : mark.implicitWidth + Theme.tight
+    implicitWidth: Math.ceil(words.implicitWidth + signRoom)
+    implicitHeight: words.implicitHeight
+    Text {
+        id: mark
+        visible: root.sign !== ""
+        anchors.left: parent.left
+        anchors.verticalCenter: parent.verticalCenter
+        text: root.sign
+        color: root.ink
+        font.family: Theme.family
+        font.pixelSize: root.textSize
+        Accessible.ignored: true
+    }
+    Text {
+        id: words
+        anchors { left: parent.left; right: parent.right; verticalCenter: parent.verticalCenter }
+        anchors.leftMargin: root.signRoom
+        text: root.text
+        color: root.ink
+        horizontalAlignment: Text.AlignHCenter
+        wrapMode: Text.Wrap
+        textFormat: Text.PlainText
+        lineHeight: 1.05
+        font.family: Theme.family
+        font.pixelSize: root.textSize
+        font.weight: root.weight
+        Accessible.ignored: true
+    }
+}

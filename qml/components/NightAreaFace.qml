@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+pragma ComponentBehavior: Bound
+import QtQuick
+import Evenfall.Ui
+
+/// The words of a night area, with an optional picture over them.
+Item {
+    id: root
+    property string text: ""
+    property string detail: ""
+    property string figure: ""
+    property real textSize: Theme.title
+    readonly property bool pictured: figure !== ""
+    implicitHeight: (pictured ? Theme.px(120) : 0) + stack.implicitHeight
+    FigureImage {
+        visible: root.pictured
+        anchors { left: parent.left; right: parent.right; top: parent.top; bottom: stack.top }
+        figure: root.figure
+        Accessible.ignored: true
+    }
+    Column {
+        id: stack
+        anchors { left: parent.left; right: parent.right }
+        y: root.pictured ? root.height - height : Math.round((root.height - height) / 2)
+        spacing: Theme.px(6)
+        Text {
+            width: parent.width
+            text: root.text
+            color: Theme.text
+            horizontalAlignment: Text.AlignHCenter
+            wrapMode: Text.Wrap
+            textFormat: Text.PlainText
+            font.family: Theme.family
+            font.pixelSize: root.textSize
+            font.weight: Font.DemiBold
+            Accessible.ignored: true
+        }
+        Text {
+            width: parent.width
+            visible: text !== ""
+            text: root.detail
+            color: Theme.softText
+            horizontalAlignment: Text.AlignHCenter
+            wrapMode: Text.Wrap
+            textFormat: Text.PlainText
+            font.family: Theme.family
+            font.pixelSize: Theme.small
+            font.weight: Font.Medium
+            Accessible.ignored: true
+        }
+    }
+}

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+pragma ComponentBehavior: Bound
+import QtQuick
+import Evenfall.Ui
+
+/// The first page of the evening: calm, and in the right language.
+///
+/// clinicName, codeLabel ("Study code SM-0417"), nightLabel ("Night of Saturday, 31 October")
+/// title, body   a greeting, and how long it will take
+/// languages     list of { code, name }, each name in its own language
+/// language      the code now spoken
+/// languageChosen(code), start()
+Page {
+    id: root
+    required property string title
+    property string body: ""
+    required property string clinicName
+    property string codeLabel: ""
+    property string nightLabel: ""
+    property var languages: []
+    property string language: "en"
+    signal start()
+    signal languageChosen(string code)
+
+    paneShare: 0.36
+    paneShareUpright: 0.3
+    centred: true
+    spacing: Theme.px(18)
+    pane: Horizon { anchors.fill: parent; hour: "dusk" }
+    onMain: start()
+
+    SmallWords { width: parent.width; text: root.clinicName }
+    Title { width: parent.width; text: root.title }
+    Words { width: parent.width; text: root.body }
+    Column {
+        width: parent.width
+        SmallWords { width: parent.width; text: root.nightLabel }
+        SmallWords { width: parent.width; text: root.codeLabel }
+    }
+    Item { width: 1; height: Theme.px(6) }
+    Flow {
+        width: parent.width
+        spacing: Theme.px(12)
+        Repeater {
+            model: root.languages.length
+            ChoiceTile {
+                required property int index
+                readonly property var item: root.languages[index] ?? ({})
+                objectName: "language-" + (item.code ?? "")
+                width: Math.min(implicitWidth, parent.width)
+                implicitWidth: contentItem.implicitWidth + leftPadding + rightPadding
+                text: item.name ?? ""
+                chosen: item.code === root.language
+                onClicked: root.languageChosen(item.code)
+            }
+        }
+    }
+}
