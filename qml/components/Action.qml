@@ -35,9 +35,9 @@ T.AbstractButton {
     background: Rectangle {
         radius: root.tall ? Theme.radius : Math.min(height / 2, Theme.px(36))
         color: root.kind === "main" && root.enabled ? Theme.accent
-               : root.kind === "quiet" ? Theme.card : "transparent"
-        border.width: root.kind === "main" && root.enabled ? 0 : Theme.stroke
-        border.color: root.kind === "quiet" ? Theme.card : Theme.edge
+               : root.kind === "quiet" || root.kind === "main" ? Theme.card : "transparent"
+        border.width: root.kind === "main" || root.kind === "quiet" ? 0 : Theme.stroke
+        border.color: Theme.edge
         // Pressed: the ground lightens or darkens, the size stays.
         Rectangle {
             anchors.fill: parent

@@ -15,30 +15,32 @@ Item {
     readonly property real signRoom: sign === "" ? 0 : mark.implicitWidth + Theme.tight
     implicitWidth: Math.ceil(words.implicitWidth + signRoom)
     implicitHeight: words.implicitHeight
-    Text {
-        id: mark
-        visible: root.sign !== ""
-        anchors.left: parent.left
-        anchors.verticalCenter: parent.verticalCenter
-        text: root.sign
-        color: root.ink
-        font.family: Theme.family
-        font.pixelSize: root.textSize
-        Accessible.ignored: true
-    }
-    Text {
-        id: words
-        anchors { left: parent.left; right: parent.right; verticalCenter: parent.verticalCenter }
-        anchors.leftMargin: root.signRoom
-        text: root.text
-        color: root.ink
-        horizontalAlignment: Text.AlignHCenter
-        wrapMode: Text.Wrap
-        textFormat: Text.PlainText
-        lineHeight: 1.05
-        font.family: Theme.family
-        font.pixelSize: root.textSize
-        font.weight: root.weight
-        Accessible.ignored: true
+    Row {
+        anchors.centerIn: parent
+        spacing: Theme.tight
+        Text {
+            id: mark
+            visible: root.sign !== ""
+            anchors.verticalCenter: parent.verticalCenter
+            text: root.sign
+            color: root.ink
+            font.family: Theme.family
+            font.pixelSize: root.textSize
+            Accessible.ignored: true
+        }
+        Text {
+            id: words
+            width: Math.min(Math.ceil(implicitWidth), root.width - root.signRoom)
+            text: root.text
+            color: root.ink
+            horizontalAlignment: Text.AlignHCenter
+            wrapMode: Text.Wrap
+            textFormat: Text.PlainText
+            lineHeight: 1.05
+            font.family: Theme.family
+            font.pixelSize: root.textSize
+            font.weight: root.weight
+            Accessible.ignored: true
+        }
     }
 }

@@ -26,6 +26,9 @@ Page {
     Grid {
         id: sides
         readonly property bool two: !root.upright && !Theme.roomy
+        // Short answers begin beside the title, not beside the button over it.
+        readonly property real titleTop: titleWords.y
+        readonly property real drop: two && answerColumn.height + titleTop <= root.room ? titleTop : 0
         readonly property real answerWide: two ? Math.round(width * root.answerShare) : width
         width: parent.width
         columns: two ? 2 : 1
@@ -41,15 +44,20 @@ Page {
                 onClicked: root.back()
             }
             SmallWords { width: parent.width; text: root.label }
-            Title { width: parent.width; text: root.title }
+            Title { id: titleWords; width: parent.width; text: root.title }
             Words { width: parent.width; text: root.body }
             SmallWords { width: parent.width; text: root.hint }
             CautionBox { width: parent.width; text: root.caution }
         }
-        Column {
-            id: answerColumn
+        Item {
             width: sides.answerWide
-            spacing: root.answerSpacing
+            height: answerColumn.height + sides.drop
+            Column {
+                id: answerColumn
+                y: sides.drop
+                width: parent.width
+                spacing: root.answerSpacing
+            }
         }
     }
 }

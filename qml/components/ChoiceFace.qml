@@ -10,6 +10,7 @@ Item {
     property string text: ""
     property bool chosen: false
     property bool square: false
+    implicitWidth: Math.ceil(mark.width + Theme.px(18) + words.implicitWidth)
     implicitHeight: Math.max(mark.height, words.implicitHeight)
     Mark {
         id: mark

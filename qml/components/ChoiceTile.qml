@@ -10,7 +10,9 @@ T.AbstractButton {
     id: root
     property bool chosen: false
     property bool square: false
-    implicitHeight: Math.max(Theme.mm(14), contentItem.implicitHeight + topPadding + bottomPadding)
+    property real least: Theme.mm(14)
+    implicitWidth: contentItem.implicitWidth + leftPadding + rightPadding
+    implicitHeight: Math.max(least, contentItem.implicitHeight + topPadding + bottomPadding)
     leftPadding: Theme.px(20)
     rightPadding: Theme.px(20)
     topPadding: Theme.px(10)

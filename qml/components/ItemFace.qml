@@ -12,12 +12,12 @@ Item {
     property string figure: ""
     property bool done: false
     property bool marked: true
-    implicitHeight: Math.max(picture.height, words.implicitHeight)
+    implicitHeight: Math.max(picture.visible ? Theme.px(96) : 0, words.implicitHeight)
     FigureImage {
         id: picture
         visible: root.figure !== ""
         anchors { left: parent.left; verticalCenter: parent.verticalCenter }
-        width: visible ? Theme.px(96) : 0
+        width: visible ? Math.max(Theme.px(96), Math.min(Theme.px(132), root.height)) : 0
         height: width
         figure: root.figure
         Accessible.ignored: true

@@ -64,7 +64,7 @@ FocusScope {
                     readonly property var item: root.choices[index] ?? ({})
                     objectName: "choice-" + (item.id ?? "")
                     width: Math.floor((grid.width - (root.columns - 1) * grid.spacing) / root.columns)
-                    height: Math.max(implicitHeight, Theme.px(item.figure ? 215 : 130))
+                    height: Math.max(implicitHeight, Theme.px(item.figure ? 196 : 170))
                     kind: "choice"
                     text: item.text ?? item.name ?? ""
                     figure: item.figure ?? ""
@@ -84,7 +84,7 @@ FocusScope {
             spacing: Theme.gap
             readonly property int many: (one.visible ? 1 : 0) + (two.visible ? 1 : 0)
             readonly property real tallest: Math.max(one.visible ? one.implicitHeight : 0,
-                                                     two.visible ? two.implicitHeight : 0, Theme.px(140))
+                                                     two.visible ? two.implicitHeight : 0, root.centred ? Theme.px(140) : 0)
             NightArea {
                 id: one
                 objectName: "first"

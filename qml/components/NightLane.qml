@@ -37,7 +37,8 @@ Item {
                             - anchors.leftMargin)
             height: root.height
             radius: soft === "" ? Math.min(Theme.px(4), width / 2) : 0
-            color: soft === "" ? full : "transparent"
+            // Under the fade too: a rectangle whose colour is clear is not painted at all.
+            color: full
             gradient: soft === "" ? null : fade
             Gradient {
                 id: fade

@@ -32,6 +32,8 @@ FocusScope {
     signal second()
     signal back()
 
+    /// Height the body has without scrolling.
+    readonly property real room: body.height - 2 * body.edge
     readonly property bool upright: !Theme.landscape
     readonly property bool actions: mainLabel.length > 0 || secondLabel.length > 0
 

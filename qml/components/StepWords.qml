@@ -11,6 +11,7 @@ Column {
     property string title: ""
     property string body: ""
     property string rightWhen: ""
+    property string caution: ""
     property bool breathing: false
     property real breathPhase: 0
     property string breathText: ""
@@ -46,4 +47,5 @@ Column {
             Words { width: parent.width; text: root.rightWhen }
         }
     }
+    CautionBox { width: parent.width; text: root.caution }
 }

@@ -15,9 +15,7 @@ Card {
     /// Two of them on one page.
     property bool compact: false
     signal step(int minutes)
-    readonly property int per: Theme.roomy ? 2 : 3
-    inset: Theme.px(compact ? 14 : 22)
-    spacing: Theme.px(compact ? 4 : 8)
+    inset: Theme.px(14)
 
     //: Button: sets the time 1 hour earlier.
     //% "− 1 h"
@@ -37,47 +35,53 @@ Card {
     //: Button: sets the time 1 minute later.
     //% "+ 1 min"
     readonly property string oneMore: qsTrId("time.plus_one")
-    readonly property var steps: [
-        { text: hourLess, minutes: -60 }, { text: hourMore, minutes: 60 },
-        { text: tenLess, minutes: -10 }, { text: tenMore, minutes: 10 },
-        { text: oneLess, minutes: -1 }, { text: oneMore, minutes: 1 }
-    ]
+    readonly property bool wide: !Theme.roomy
+    readonly property var lessSteps: compact ? [ { text: hourLess, minutes: -60 }, { text: tenLess, minutes: -10 } ]
+        : [ { text: hourLess, minutes: -60 }, { text: tenLess, minutes: -10 }, { text: oneLess, minutes: -1 } ]
+    readonly property var moreSteps: compact ? [ { text: hourMore, minutes: 60 }, { text: tenMore, minutes: 10 } ]
+        : [ { text: hourMore, minutes: 60 }, { text: tenMore, minutes: 10 }, { text: oneMore, minutes: 1 } ]
 
-    SmallWords { width: parent.width; text: root.heading; horizontalAlignment: Text.AlignHCenter }
-    Words {
+    Item {
         width: parent.width
-        text: root.timeText
-        color: root.dimmed ? Theme.softText : Theme.text
-        horizontalAlignment: Text.AlignHCenter
-        font.pixelSize: root.compact ? Theme.title : Theme.huge
-        font.weight: Font.Bold
-        lineHeight: 1.0
-    }
-    Words {
-        width: parent.width
-        text: root.dayText
-        horizontalAlignment: Text.AlignHCenter
-        font.weight: Font.Medium
-    }
-    Grid {
-        id: grid
-        width: parent.width
-        columns: root.compact && !Theme.roomy ? 6 : 2
-        spacing: Theme.tight
-        Repeater {
-            model: root.steps.length
-            Action {
-                required property int index
-                objectName: "step" + root.steps[index].minutes
-                width: Math.floor((grid.width - (grid.columns - 1) * grid.spacing) / grid.columns)
-                leftPadding: Theme.px(4)
-                rightPadding: Theme.px(4)
-                autoRepeat: true
-                autoRepeatDelay: 600
-                text: root.steps[index].text
-                Accessible.description: root.heading
-                onClicked: root.step(root.steps[index].minutes)
+        height: root.wide ? Math.max(less.height, middle.height)
+                          : middle.height + Theme.tight + less.height
+        StepColumn {
+            id: less
+            anchors { left: parent.left; bottom: parent.bottom }
+            width: Math.round(parent.width * (root.wide ? 0.26 : 0.485))
+            steps: root.lessSteps
+            about: root.heading
+            onStep: (minutes) => root.step(minutes)
+        }
+        Column {
+            id: middle
+            anchors.horizontalCenter: parent.horizontalCenter
+            y: root.wide ? (parent.height - height) / 2 : 0
+            width: parent.width * (root.wide ? 0.46 : 1)
+            spacing: Theme.px(2)
+            SmallWords { width: parent.width; text: root.heading; horizontalAlignment: Text.AlignHCenter }
+            Words {
+                width: parent.width
+                text: root.timeText
+                color: root.dimmed ? Theme.softText : Theme.text
+                horizontalAlignment: Text.AlignHCenter
+                font.pixelSize: root.compact ? Theme.title : Theme.huge
+                font.weight: Font.Bold
+                lineHeight: 1.0
             }
+            Words {
+                width: parent.width
+                text: root.dayText
+                horizontalAlignment: Text.AlignHCenter
+                font.weight: Font.Medium
+            }
+        }
+        StepColumn {
+            anchors { right: parent.right; bottom: parent.bottom }
+            width: less.width
+            steps: root.moreSteps
+            about: root.heading
+            onStep: (minutes) => root.step(minutes)
         }
     }
 }

@@ -10,6 +10,7 @@ Text {
     color: Theme.text
     font.family: Theme.family
     font.pixelSize: Theme.body
+    font.weight: Theme.night ? Font.Medium : Font.Normal
     lineHeight: 1.12
     wrapMode: Text.Wrap
     textFormat: Text.PlainText

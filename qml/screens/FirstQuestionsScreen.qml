@@ -27,6 +27,6 @@ AskPage {
     onSecond: some()
     Card {
         width: parent.width
-        Lines { width: parent.width; lines: root.conditions }
+        Lines { width: parent.width; lines: root.conditions; large: true; spacing: Theme.px(18) }
     }
 }

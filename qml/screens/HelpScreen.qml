@@ -39,7 +39,6 @@ AskPage {
     onSecond: stillNot()
 
     beside: PhoneCard {
-        visible: !root.answered || root.figure === ""
         width: parent.width
         large: false
         heading: root.callHeading
@@ -74,13 +73,5 @@ AskPage {
             figure: root.figure
             description: root.figureText
         }
-    }
-    PhoneCard {
-        visible: root.answered && root.figure !== ""
-        width: parent.width
-        large: false
-        heading: root.callHeading
-        phone: root.phone
-        hours: root.hours
     }
 }

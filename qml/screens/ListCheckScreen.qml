@@ -27,6 +27,7 @@ AskPage {
                 readonly property var item: root.items[index] ?? ({})
                 objectName: "item-" + (item.id ?? "")
                 width: Math.floor((grid.width - (grid.columns - 1) * grid.spacing) / grid.columns)
+                height: Math.max(implicitHeight, Theme.mm(root.items.length > 6 ? 19 : 25))
                 text: item.name ?? ""
                 figure: item.figure ?? ""
                 count: item.count ?? ""

@@ -127,10 +127,10 @@ Page {
             title: root.title
             body: root.body
             rightWhen: root.rightWhen
+            caution: root.caution
             breathing: root.breathing
             breathPhase: root.breathPhase
             breathText: root.breathText
         }
     }
-    CautionBox { width: parent.width; text: root.caution }
 }

@@ -30,11 +30,8 @@ QuestionPage {
     signal surenessChosen(string word)
     signal widthStep(int delta)
     answerShare: 0.6
-    beside: SurenessChoice {
-        width: parent.width
-        sureness: root.sureness
-        onChosen: (word) => root.surenessChosen(word)
-    }
+    answerSpacing: Theme.px(12)
+    beside: Words { width: parent.width; text: root.noteText; font.weight: Font.Medium }
 
     TimeSetter {
         objectName: "time"
@@ -69,6 +66,11 @@ QuestionPage {
         dayText: root.latestDayText
         onStep: (minutes) => root.step(minutes, "latest")
     }
+    SurenessChoice {
+        width: parent.width
+        sureness: root.sureness
+        onChosen: (word) => root.surenessChosen(word)
+    }
     Card {
         visible: root.sureness === "about"
         width: parent.width
@@ -86,5 +88,4 @@ QuestionPage {
             onMore: root.widthStep(5)
         }
     }
-    Words { width: parent.width; text: root.noteText; font.weight: Font.Medium }
 }

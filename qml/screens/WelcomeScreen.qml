@@ -32,7 +32,7 @@ Page {
 
     SmallWords { width: parent.width; text: root.clinicName }
     Title { width: parent.width; text: root.title }
-    Words { width: parent.width; text: root.body }
+    Words { width: parent.width; text: root.body; font.pixelSize: Theme.label }
     Column {
         width: parent.width
         SmallWords { width: parent.width; text: root.nightLabel }
@@ -49,7 +49,6 @@ Page {
                 readonly property var item: root.languages[index] ?? ({})
                 objectName: "language-" + (item.code ?? "")
                 width: Math.min(implicitWidth, parent.width)
-                implicitWidth: contentItem.implicitWidth + leftPadding + rightPadding
                 text: item.name ?? ""
                 chosen: item.code === root.language
                 onClicked: root.languageChosen(item.code)

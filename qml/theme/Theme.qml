@@ -66,5 +66,5 @@ QtObject {
     // The picture of the night; told apart in greyscale too.
     readonly property color laneOn: pick("#e0a24e", "#94461f", "#0b6a8f")
     readonly property color laneSleep: pick("#a58a68", "#94461f", "#6d5a8a")
-    readonly property color laneOff: pick("#3a2f26", "#1a0a03", "#e2d6c2")
+    readonly property color laneOff: pick("#3a2f26", "#1a0a03", "#c3b299")
 }
