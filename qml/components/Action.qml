@@ -12,7 +12,7 @@ T.AbstractButton {
     property string kind: "small"
     /// A sign drawn before the words, from the text font; it says nothing the words do not say.
     property string sign: ""
-    property real textSize: kind === "main" ? Theme.label : kind === "second" ? Theme.body : Theme.small
+    property real textSize: kind === "main" && !Theme.roomy ? Theme.label : tall ? Theme.body : Theme.small
     readonly property bool tall: kind === "main" || kind === "second"
     readonly property color ink: kind === "main" && enabled ? Theme.accentText
                                  : enabled ? Theme.text : Theme.softText
@@ -21,7 +21,7 @@ T.AbstractButton {
                              contentItem.implicitHeight + topPadding + bottomPadding)
     implicitWidth: Math.max(tall ? Theme.mainTarget : Theme.target,
                             contentItem.implicitWidth + leftPadding + rightPadding)
-    leftPadding: Theme.px(tall ? 24 : 22)
+    leftPadding: Theme.px(Theme.roomy ? 14 : tall ? 24 : 22)
     rightPadding: leftPadding
     topPadding: Theme.px(8)
     bottomPadding: Theme.px(8)

@@ -18,26 +18,26 @@ Item {
     Row {
         anchors.centerIn: parent
         spacing: Theme.tight
-        Text {
+        ScriptText {
             id: mark
             visible: root.sign !== ""
             anchors.verticalCenter: parent.verticalCenter
             text: root.sign
             color: root.ink
-            font.family: Theme.family
             font.pixelSize: root.textSize
             Accessible.ignored: true
         }
-        Text {
+        ScriptText {
             id: words
             width: Math.min(Math.ceil(implicitWidth), root.width - root.signRoom)
             text: root.text
             color: root.ink
             horizontalAlignment: Text.AlignHCenter
-            wrapMode: Text.Wrap
-            textFormat: Text.PlainText
-            lineHeight: 1.05
-            font.family: Theme.family
+            leading: 1.05
+            // A word that is wider than its button makes the letters smaller; it never breaks.
+            wrapMode: Text.WordWrap
+            fontSizeMode: Text.HorizontalFit
+            minimumPixelSize: Math.round(Theme.small * 0.75)
             font.pixelSize: root.textSize
             font.weight: root.weight
             Accessible.ignored: true

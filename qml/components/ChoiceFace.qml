@@ -20,17 +20,14 @@ Item {
         on: root.chosen
         overAccent: root.chosen
     }
-    Text {
+    ScriptText {
         id: words
         anchors { left: mark.right; right: parent.right; verticalCenter: parent.verticalCenter }
         anchors.leftMargin: Theme.px(18)
         text: root.text
         color: root.chosen ? Theme.accentText : Theme.text
         horizontalAlignment: Text.AlignLeft
-        wrapMode: Text.Wrap
-        textFormat: Text.PlainText
-        lineHeight: 1.05
-        font.family: Theme.family
+        leading: 1.05
         font.pixelSize: Theme.body
         font.weight: root.chosen ? Font.DemiBold : Font.Medium
         Accessible.ignored: true

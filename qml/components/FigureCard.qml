@@ -2,33 +2,41 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 pragma ComponentBehavior: Bound
 import QtQuick
+import QtQuick.Templates as T
 import Evenfall.Ui
 
-/// The picture of a step on its own ground, with a button that shows it larger.
-Rectangle {
+/// The picture of a step on its own ground. The whole card is the button that shows it larger.
+T.AbstractButton {
     id: root
     property string figure: ""
     property string description: ""
-    property bool canEnlarge: true
-    signal enlarge()
-    color: Theme.card
-    radius: Theme.radius
-
-    FigureImage {
-        anchors { left: parent.left; right: parent.right; top: parent.top; bottom: parent.bottom }
-        anchors.margins: Theme.px(10)
-        anchors.bottomMargin: root.canEnlarge ? button.height + Theme.px(16) : Theme.px(10)
+    focusPolicy: Qt.StrongFocus
+    padding: Theme.px(10)
+    //: Button with a picture in it: shows the same picture over the whole screen.
+    //% "Larger picture"
+    text: qsTrId("figure.larger")
+    Accessible.role: Accessible.Button
+    Accessible.name: text
+    Accessible.description: description
+    Keys.onReturnPressed: (event) => { if (!event.isAutoRepeat) root.clicked(); }
+    Keys.onEnterPressed: (event) => { if (!event.isAutoRepeat) root.clicked(); }
+    background: Rectangle {
+        radius: Theme.radius
+        color: Theme.card
+        border.width: Math.max(1, Theme.px(2))
+        border.color: Theme.edge
+        Rectangle {
+            anchors.fill: parent
+            radius: parent.radius
+            visible: root.pressed
+            color: Theme.text
+            opacity: 0.1
+        }
+        FocusRing { shown: root.visualFocus }
+    }
+    contentItem: FigureFace {
+        text: root.text
         figure: root.figure
         description: root.description
-    }
-    Action {
-        id: button
-        objectName: "larger"
-        visible: root.canEnlarge
-        anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: Theme.px(10) }
-        //: Button under a picture: shows the same picture over the whole screen.
-        //% "Larger picture"
-        text: qsTrId("figure.larger")
-        onClicked: root.enlarge()
     }
 }

@@ -26,7 +26,7 @@ Item {
         id: words
         anchors { left: picture.right; leftMargin: Theme.px(14); right: mark.left; rightMargin: Theme.px(10) }
         anchors.verticalCenter: parent.verticalCenter
-        Words { width: parent.width; text: root.text; lineHeight: 1.0; font.weight: Font.Medium; Accessible.ignored: true }
+        Words { width: parent.width; text: root.text; leading: 1.0; font.weight: Font.Medium; Accessible.ignored: true }
         SmallWords { width: parent.width; text: root.count; Accessible.ignored: true }
     }
     Mark {

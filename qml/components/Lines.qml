@@ -20,14 +20,14 @@ Column {
             Rectangle {
                 anchors.left: parent.left
                 y: Math.round(words.font.pixelSize * 0.45)
-                width: Theme.px(12)
+                width: Math.round(words.font.pixelSize * 0.42)
                 height: width
                 radius: width / 2
                 color: Theme.accent
             }
             Words {
                 id: words
-                anchors { left: parent.left; right: parent.right; leftMargin: Theme.px(32) }
+                anchors { left: parent.left; right: parent.right; leftMargin: Math.round(words.font.pixelSize * 1.15) }
                 text: root.lines[line.index] ?? ""
                 font.pixelSize: root.large ? Theme.label : Theme.body
             }

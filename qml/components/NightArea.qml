@@ -36,6 +36,6 @@ T.AbstractButton {
         text: root.text
         detail: root.detail
         figure: root.figure
-        textSize: root.kind === "note" && !root.pictured ? Theme.title : Theme.label
+        textSize: root.kind === "note" && !root.pictured ? Theme.title : Theme.roomy ? Theme.body : Theme.label
     }
 }

@@ -24,27 +24,24 @@ Item {
         anchors { left: parent.left; right: parent.right }
         y: root.pictured ? root.height - height : Math.round((root.height - height) / 2)
         spacing: Theme.px(6)
-        Text {
+        ScriptText {
             width: parent.width
             text: root.text
             color: Theme.text
             horizontalAlignment: Text.AlignHCenter
-            wrapMode: Text.Wrap
-            textFormat: Text.PlainText
-            font.family: Theme.family
+            wrapMode: Text.WordWrap
+            fontSizeMode: Text.HorizontalFit
+            minimumPixelSize: Theme.small
             font.pixelSize: root.textSize
             font.weight: Font.DemiBold
             Accessible.ignored: true
         }
-        Text {
+        ScriptText {
             width: parent.width
             visible: text !== ""
             text: root.detail
             color: Theme.softText
             horizontalAlignment: Text.AlignHCenter
-            wrapMode: Text.Wrap
-            textFormat: Text.PlainText
-            font.family: Theme.family
             font.pixelSize: Theme.small
             font.weight: Font.Medium
             Accessible.ignored: true

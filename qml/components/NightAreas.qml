@@ -44,9 +44,10 @@ FocusScope {
     // Heights: the foot apart from the notes, and "Getting up" a little taller for its caution.
     readonly property real high: watch.y - Theme.px(18) - Theme.px(28)
     readonly property real foot: Math.max(Theme.mm(21), ask.implicitHeight, day.implicitHeight)
+    readonly property real below: Theme.roomy ? 0.35 : 0.44
     readonly property real notes: high - foot * (wide ? 1 : 2) - Theme.gap * (wide ? 0 : 1) - Theme.px(45)
-    readonly property real upHigh: wide ? (notes - Theme.gap) * 0.56 : (notes - 2 * Theme.gap) * 0.4
-    readonly property real otherHigh: wide ? (notes - Theme.gap) * 0.44 : (notes - 2 * Theme.gap) * 0.3
+    readonly property real upHigh: wide ? (notes - Theme.gap) * (1 - below) : (notes - 2 * Theme.gap) * 0.4
+    readonly property real otherHigh: wide ? (notes - Theme.gap) * below : (notes - 2 * Theme.gap) * 0.3
 
     Item {
         id: place
@@ -91,7 +92,7 @@ FocusScope {
             objectName: "help"
             anchors { left: parent.left; bottom: parent.bottom }
             anchors.bottomMargin: root.wide ? 0 : root.foot + Theme.gap
-            width: root.wide ? Math.round(place.width * 0.6) : parent.width
+            width: root.wide ? Math.round(place.width * (Theme.roomy ? 0.52 : 0.6)) : parent.width
             height: root.foot
             kind: "ask"
             //: Night page, apart from what is noted: opens help for what to do right now.

@@ -21,7 +21,7 @@ FocusScope {
     signal firstChosen()
     signal otherChosen()
     readonly property bool centred: choices.length === 0
-    readonly property int columns: Theme.roomy ? 1 : Theme.landscape ? 3 : 2
+    readonly property int columns: Theme.landscape ? (Theme.roomy ? 2 : 3) : (Theme.roomy ? 1 : 2)
 
     ScrollBody {
         anchors { left: parent.left; right: parent.right; top: parent.top; bottom: foot.top }

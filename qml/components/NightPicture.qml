@@ -43,7 +43,7 @@ Item {
                 y: root.above ? 0 : (root.bar - height) / 2
                 width: root.above ? parent.width : root.nameWide
                 text: lane.item.name ?? ""
-                lineHeight: 1.0
+                leading: 1.0
                 color: Theme.text
             }
             NightLane {

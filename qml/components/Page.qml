@@ -35,6 +35,8 @@ FocusScope {
     /// Height the body has without scrolling.
     readonly property real room: body.height - 2 * body.edge
     readonly property bool upright: !Theme.landscape
+    /// Large text on a wide page: the actions stand beside the body, so that it keeps its height.
+    readonly property bool sideFoot: Theme.roomy && !upright && paneShare === 0 && actions
     readonly property bool actions: mainLabel.length > 0 || secondLabel.length > 0
 
     Rectangle { anchors.fill: parent; color: Theme.ground }
@@ -61,39 +63,46 @@ FocusScope {
             anchors.leftMargin: Theme.margin
             anchors.rightMargin: Theme.margin
             anchors.topMargin: Theme.px(18)
-            anchors.bottomMargin: Theme.px(28)
+            anchors.bottomMargin: Theme.px(26)
 
             ScrollBody {
                 id: body
-                anchors { left: parent.left; right: parent.right; top: parent.top; bottom: foot.top }
-                anchors.bottomMargin: root.actions ? Theme.px(14) : 0
+                anchors { left: parent.left; top: parent.top }
+                width: parent.width - (root.sideFoot ? foot.width + Theme.px(32) : 0)
+                height: parent.height - (root.actions && !root.sideFoot ? foot.height + Theme.px(14) : 0)
                 centred: root.centred
                 spacing: root.spacing
             }
-            Row {
+            Item {
                 id: foot
-                anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
-                height: root.actions ? Math.max(mainAction.visible ? mainAction.implicitHeight : 0,
-                                                secondAction.visible ? secondAction.implicitHeight : 0) : 0
-                spacing: Theme.gap
+                anchors { right: parent.right; bottom: parent.bottom }
+                readonly property bool both: mainAction.visible && secondAction.visible
+                readonly property bool split: both && !root.sideFoot
+                readonly property real tallest: Math.max(mainAction.visible ? mainAction.implicitHeight : 0,
+                                                         secondAction.visible ? secondAction.implicitHeight : 0)
+                width: root.sideFoot ? Math.round(parent.width * 0.32) : parent.width
+                height: !root.actions ? 0 : root.sideFoot && both
+                        ? mainAction.height + Theme.gap + secondAction.height : tallest
                 Action {
                     id: mainAction
                     objectName: "main"
+                    anchors { left: parent.left; bottom: parent.bottom }
                     kind: root.mainKind
                     visible: root.mainLabel.length > 0
                     enabled: root.mainEnabled
-                    width: secondAction.visible ? Math.round((parent.width - foot.spacing) * root.mainShare) : parent.width
-                    height: parent.height
+                    width: foot.split ? Math.round((parent.width - Theme.gap) * root.mainShare) : parent.width
+                    height: root.sideFoot ? Math.max(implicitHeight, Theme.mm(30)) : foot.tallest
                     text: root.mainLabel
                     onClicked: root.main()
                 }
                 Action {
                     id: secondAction
                     objectName: "second"
+                    anchors { right: parent.right; top: parent.top }
                     kind: "second"
                     visible: root.secondLabel.length > 0
-                    width: mainAction.visible ? parent.width - foot.spacing - mainAction.width : parent.width
-                    height: parent.height
+                    width: foot.split ? parent.width - Theme.gap - mainAction.width : parent.width
+                    height: root.sideFoot ? implicitHeight : foot.tallest
                     text: root.secondLabel
                     onClicked: root.second()
                 }

@@ -19,7 +19,7 @@ Card {
         text: root.phone
         font.pixelSize: root.large ? Theme.huge : Theme.title
         font.weight: Font.Bold
-        lineHeight: 1.0
+        leading: 1.0
         color: Theme.tone === "morning" ? Theme.accent : Theme.text
     }
     Words { width: parent.width; text: root.hours }
@@ -30,6 +30,6 @@ Card {
         text: root.afterHoursPhone
         font.pixelSize: Theme.title
         font.weight: Font.Bold
-        lineHeight: 1.0
+        leading: 1.0
     }
 }

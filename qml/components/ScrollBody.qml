@@ -11,7 +11,9 @@ FocusScope {
     default property alias content: column.data
     property alias spacing: column.spacing
     readonly property bool overflows: column.implicitHeight + 2 * edge > height + 1
-    readonly property bool atEnd: view.contentY >= view.contentHeight - view.height - 2
+    // Set, not bound: what it is worked out from changes in the middle of a layout.
+    property bool atEnd: false
+    function look() { atEnd = view.contentY >= view.contentHeight - view.height - 2; }
     /// Short pages may stand in the middle of their place.
     property bool centred: false
     // Room for the focus ring of what lies at the edge.
@@ -55,6 +57,9 @@ FocusScope {
         clip: root.overflows
         interactive: root.overflows
         boundsBehavior: Flickable.StopAtBounds
+        onContentYChanged: root.look()
+        onHeightChanged: root.look()
+        onContentHeightChanged: root.look()
         Column {
             id: column
             x: root.edge
@@ -68,6 +73,8 @@ FocusScope {
         visible: root.overflows
         anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
         kind: "quiet"
+        // One line for either of its words, so that its height does not depend on them.
+        height: Math.max(Theme.target, Math.round(Theme.small * 1.9))
         //: Button below a page that is longer than the screen: moves the page up to show the rest.
         //% "More below ↓"
         readonly property string onward: qsTrId("common.more_below")

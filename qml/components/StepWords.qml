@@ -11,11 +11,10 @@ Column {
     property string title: ""
     property string body: ""
     property string rightWhen: ""
-    property string caution: ""
     property bool breathing: false
     property real breathPhase: 0
     property string breathText: ""
-    spacing: Theme.px(11)
+    spacing: Theme.px(9)
     SmallWords { width: parent.width; text: root.label }
     Title { width: parent.width; text: root.title }
     Words { width: parent.width; text: root.body }
@@ -47,5 +46,4 @@ Column {
             Words { width: parent.width; text: root.rightWhen }
         }
     }
-    CautionBox { width: parent.width; text: root.caution }
 }

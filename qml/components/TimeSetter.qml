@@ -67,7 +67,7 @@ Card {
                 horizontalAlignment: Text.AlignHCenter
                 font.pixelSize: root.compact ? Theme.title : Theme.huge
                 font.weight: Font.Bold
-                lineHeight: 1.0
+                leading: 1.0
             }
             Words {
                 width: parent.width

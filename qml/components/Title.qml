@@ -10,5 +10,5 @@ Words {
     font.pixelSize: Theme.title
     font.weight: Font.Bold
     font.letterSpacing: -0.4 * Theme.unit
-    lineHeight: 1.05
+    leading: 1.05
 }

@@ -5,15 +5,11 @@ import QtQuick
 import Evenfall.Ui
 
 /// Text for reading: wraps, never elides, and is named for screen readers.
-Text {
+ScriptText {
     property bool heading: false
-    color: Theme.text
-    font.family: Theme.family
     font.pixelSize: Theme.body
     font.weight: Theme.night ? Font.Medium : Font.Normal
-    lineHeight: 1.12
-    wrapMode: Text.Wrap
-    textFormat: Text.PlainText
+    leading: 1.12
     // Explicit, so that it turns round with the reading direction of the page.
     horizontalAlignment: Text.AlignLeft
     visible: text.length > 0

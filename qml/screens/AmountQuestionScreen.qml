@@ -24,7 +24,7 @@ QuestionPage {
             horizontalAlignment: Text.AlignHCenter
             font.pixelSize: Theme.huge
             font.weight: Font.Bold
-            lineHeight: 1.0
+            leading: 1.0
         }
         Words {
             width: parent.width

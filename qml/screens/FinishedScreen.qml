@@ -17,7 +17,7 @@ Page {
     property string phone: ""
     property string hours: ""
     signal done()
-    paneShare: 0.32
+    paneShare: Theme.roomy ? 0.2 : 0.32
     paneShareUpright: 0.26
     centred: true
     onMain: done()

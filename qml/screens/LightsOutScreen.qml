@@ -13,7 +13,7 @@ Page {
     required property var lines
     property string caution: ""
     property bool backVisible: true
-    paneShare: 0.28
+    paneShare: Theme.roomy ? 0.2 : 0.28
     paneShareUpright: Theme.roomy ? 0.14 : 0.22
     pane: Horizon { anchors.fill: parent; hour: "moon" }
     BackAction {

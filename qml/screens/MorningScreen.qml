@@ -12,7 +12,7 @@ Page {
     required property string title
     required property string body
     property string caution: ""
-    paneShare: 0.4
+    paneShare: Theme.roomy ? 0.2 : 0.4
     paneShareUpright: 0.34
     centred: true
     pane: Horizon { anchors.fill: parent; hour: "dawn" }

@@ -43,30 +43,30 @@ Page {
     covered: shown !== ""
     onTitleChanged: shown = ""
 
-    paneShare: 0.23
-    paneShareUpright: Theme.roomy ? 0.2 : 0.31
+    //: Small button on a step: explains why this part is needed.
+    //% "Why this?"
+    readonly property string whyLabel: qsTrId("step.why")
+    /// Upright and with large text the step's picture stands in the pane, with the person.
+    readonly property bool together: upright || Theme.roomy
+    spacing: Theme.px(15)
+    paneShare: together ? 0.32 : 0.23
+    paneShareUpright: Theme.roomy ? 0.26 : 0.37
     //: Button on each step: opens questions that help when the step does not work out.
     //% "This isn't working"
     secondLabel: qsTrId("step.trouble")
     onSecond: trouble()
 
-    pane: [
-        PersonPane {
-            anchors.fill: parent
-            anchors.margins: Theme.px(16)
-            anchors.rightMargin: root.upright ? parent.width * 0.62 : Theme.px(16)
-            figure: root.personFigure
-            description: root.personFigureText
-            paceText: root.upright ? "" : root.paceText
-        },
-        FigureCard {
-            visible: root.upright
-            anchors { fill: parent; margins: Theme.px(16); leftMargin: parent.width * 0.4 }
-            figure: visible ? root.figure : ""
-            description: root.figureText
-            onEnlarge: root.shown = "figure"
-        }
-    ]
+    pane: StepPane {
+        anchors { fill: parent; margins: Theme.px(16) }
+        together: root.together
+        upright: root.upright
+        figure: root.figure
+        figureText: root.figureText
+        personFigure: root.personFigure
+        personFigureText: root.personFigureText
+        paceText: root.paceText
+        onEnlarge: root.shown = "figure"
+    }
     over: Panel {
         visible: root.shown !== ""
         title: root.title
@@ -77,15 +77,14 @@ Page {
     }
 
     TopBar {
+        id: bar
         width: parent.width
         backVisible: root.backVisible
         onBack: root.back()
         Action {
             objectName: "why"
-            visible: root.why !== ""
-            //: Small button on a step: explains why this part is needed.
-            //% "Why this?"
-            text: qsTrId("step.why")
+            visible: root.why !== "" && !Theme.roomy
+            text: root.whyLabel
             onClicked: root.shown = "why"
         }
         Action {
@@ -103,34 +102,50 @@ Page {
     }
     SmallWords {
         width: parent.width
-        visible: root.upright && text !== ""
+        visible: root.upright && !Theme.roomy && text !== ""
         text: root.paceText
     }
-    Grid {
+    Item {
         id: middle
-        readonly property real pictureWidth: Math.round(width * 0.4)
-        readonly property bool beside: !root.upright && !Theme.roomy
+        // As tall as leaves the caution in sight.
+        readonly property real spare: root.room - bar.height - 2 * root.spacing
+                                      - (caution.visible ? caution.height + root.spacing : 0)
         width: parent.width
-        columns: beside ? 2 : 1
-        spacing: Theme.px(28)
+        height: root.together ? words.height : Math.max(words.height, Math.min(card.width * 1.12, spare))
         FigureCard {
-            visible: !root.upright
-            width: middle.beside ? middle.pictureWidth : middle.width
-            height: Math.round(middle.beside ? width * 1.17 : Theme.px(420))
+            id: card
+            objectName: "larger"
+            visible: !root.together
+            anchors { left: parent.left; top: parent.top; bottom: parent.bottom }
+            width: Math.round(middle.width * 0.4)
             figure: visible ? root.figure : ""
             description: root.figureText
-            onEnlarge: root.shown = "figure"
+            onClicked: root.shown = "figure"
         }
         StepWords {
-            width: middle.beside ? middle.width - middle.spacing - middle.pictureWidth : middle.width
+            id: words
+            anchors { left: root.together ? parent.left : card.right; right: parent.right }
+            anchors.leftMargin: root.together ? 0 : Theme.px(28)
             label: root.label
             title: root.title
             body: root.body
             rightWhen: root.rightWhen
-            caution: root.caution
             breathing: root.breathing
             breathPhase: root.breathPhase
             breathText: root.breathText
         }
+    }
+    CautionBox { id: caution; width: parent.width; text: root.caution }
+    // With large text the words come first, and these after them.
+    Action {
+        objectName: "whyBelow"
+        visible: root.why !== "" && Theme.roomy
+        text: root.whyLabel
+        onClicked: root.shown = "why"
+    }
+    SmallWords {
+        width: parent.width
+        visible: Theme.roomy && text !== ""
+        text: root.paceText
     }
 }

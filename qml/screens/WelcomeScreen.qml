@@ -23,7 +23,7 @@ Page {
     signal start()
     signal languageChosen(string code)
 
-    paneShare: 0.36
+    paneShare: Theme.roomy ? 0.2 : 0.36
     paneShareUpright: 0.3
     centred: true
     spacing: Theme.px(18)

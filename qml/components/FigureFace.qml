@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+pragma ComponentBehavior: Bound
+import QtQuick
+import Evenfall.Ui
+
+/// A drawing over the words of its button.
+Item {
+    id: root
+    property string text: ""
+    property string figure: ""
+    property string description: ""
+    FigureImage {
+        anchors { left: parent.left; right: parent.right; top: parent.top; bottom: words.top }
+        anchors.bottomMargin: Theme.px(6)
+        figure: root.figure
+        description: root.description
+    }
+    ScriptText {
+        id: words
+        anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
+        text: root.text
+        color: Theme.softText
+        horizontalAlignment: Text.AlignHCenter
+        font.pixelSize: Theme.small
+        font.weight: Font.Medium
+        Accessible.ignored: true
+    }
+}
