@@ -9,6 +9,7 @@ namespace evenfall::kinds {
 
 inline constexpr std::string_view night = "night";           ///< subject: study code; value: {"night", "kit"}
 inline constexpr std::string_view page = "page";             ///< subject: the page now open
+inline constexpr std::string_view language = "language";     ///< subject: two letters
 inline constexpr std::string_view first = "first";           ///< first questions; subject: none, some
 inline constexpr std::string_view called = "called";         ///< the person says the clinic was called
 inline constexpr std::string_view item = "item";             ///< found in the bag; subject: item

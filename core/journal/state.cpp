@@ -50,7 +50,9 @@ void take(NightState& state, const Entry& entry, Instant at, const std::string& 
     else if (kind == kinds::page) {
         state.page = entry.subject;
         state.page_since = at;
-    } else if (kind == kinds::first)
+    } else if (kind == kinds::language)
+        state.language = entry.subject;
+    else if (kind == kinds::first)
         state.first_some = entry.subject == "some";
     else if (kind == kinds::called)
         state.called = true;

@@ -30,6 +30,7 @@ struct NightState {
     long night = 0;
     std::string page;                          ///< where the person is
     Instant page_since;
+    std::string language;                      ///< chosen by the person; empty: as the visit says
     std::optional<bool> first_some;            ///< first questions: one or more is true
     bool called = false;
     std::set<std::string> items;               ///< found in the bag

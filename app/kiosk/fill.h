@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#pragma once
+
+#include "kiosk/session.h"
+#include "kiosk/time_draft.h"
+#include "kiosk/values.h"
+#include "words/words.h"
+
+#include <QString>
+#include <optional>
+#include <set>
+#include <string>
+
+namespace evenfall {
+
+// From what is known to what a screen shows. Pure functions: the same session and words give the same
+// values. One group for each part of the night.
+
+/// How figures are to be drawn.
+struct Look {
+    QString tone = QStringLiteral("dark"); ///< dark, light, night: of the page that shows it
+    QString build = QStringLiteral("medium");
+};
+
+/// Address of a drawing for the figure provider; the kit's ridges are drawn in.
+QString figure_url(const std::string& id, const Session& session, const Look& look, const std::string& part = "");
+/// The whole person, with what is on by now; `current` is the step in hand, or empty.
+QString person_url(const Session& session, const Look& look, const std::string& current);
+QString item_figure(PartKind kind);
+
+// Evening
+WelcomeValues fill_welcome(const Session& session, const Words& words);
+FirstValues fill_first(const Words& words);
+CallValues fill_call(const Session& session, const Words& words, bool may_go_on);
+ListValues fill_bag(const Session& session, const Words& words, const Look& look);
+StepValues fill_step(const Session& session, const Words& words, const Look& look, const Step& step);
+HelpValues fill_help(const Session& session, const Words& words, const Look& look, const Step& step, const std::string& chosen);
+ListValues fill_check(const Session& session, const Words& words, const Look& look);
+ListValues fill_light(const Session& session, const Words& words);
+BedValues fill_bed(const Session& session, const Words& words);
+
+// Night. What is open on the night page beside the state of the night.
+struct NightFace {
+    enum class Face { dark, areas, noted, up_confirm, which_off, which_on, still_on, help, advice };
+    Face face = Face::dark;
+    QString noted;       ///< what was just noted, in words
+    std::string advice;  ///< which of the helps is open, or "refit:<part>"
+};
+NightValues fill_night(const Session& session, const Words& words, const Look& look, const NightFace& face);
+/// The helps of the night by their ids: off, light, skin, unwell, stop.
+const std::vector<std::string>& night_helps();
+
+// Morning. An event (an awakening, a removal) while it is being given.
+struct EventDraft {
+    enum class Stage { which, from, has_end, to };
+    std::string question; ///< awake or off
+    int index = -1;       ///< which of the list; -1 for a new one
+    Stage stage = Stage::from;
+    std::string sensor;
+    std::optional<TimeRange> from, to;
+};
+QString progress_text(const Words& words, std::string_view question);
+TimeValues fill_time(const Session& session, const Words& words, std::string_view question, const TimeDraft& draft);
+TimeValues fill_event_time(const Session& session, const Words& words, const EventDraft& event, const TimeDraft& draft);
+ListValues fill_event_which(const Session& session, const Words& words, const EventDraft& event);
+ListValues fill_event_end(const Session& session, const Words& words, const EventDraft& event);
+AmountValues fill_asleep_after(const Words& words, std::optional<long> minutes);
+ListValues fill_events(const Session& session, const Words& words, std::string_view question);
+ListValues fill_compare(const Words& words, const std::string& chosen);
+CommentValues fill_comment(const Words& words, const QString& text);
+ReviewValues fill_review(const Session& session, const Words& words);
+/// Nothing when no two answers speak against each other.
+std::optional<PuzzleValues> fill_puzzle(const Session& session, const Words& words, std::string& first_question,
+                                        std::string& second_question, const std::set<std::string>& left_alone);
+ResultValues fill_result(const Session& session, const Words& words);
+StepValues fill_off_step(const Session& session, const Words& words, const Look& look, const std::string& page);
+SkinValues fill_skin(const Session& session, const Words& words, const Look& look);
+ListValues fill_pack(const Session& session, const Words& words, const Look& look);
+MessageValues fill_finished(const Session& session, const Words& words);
+MessageValues fill_trouble(const Session* session, const Words& words, const Problem& problem);
+
+/// What a draft starts from: the answer that stands, else a guess near where the question lies.
+TimeDraft draft_for(const Session& session, std::string_view question);
+
+} // namespace evenfall

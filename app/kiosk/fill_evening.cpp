@@ -1,0 +1,296 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#include "kiosk/fill.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace evenfall {
+namespace {
+
+const char* item_id(PartKind kind)
+{
+    switch (kind) {
+    case PartKind::effort_belt: return "item_belt";
+    case PartKind::effort_sensor: return "item_sensor";
+    case PartKind::recorder: return "item_recorder";
+    case PartKind::nasal_cannula: return "item_cannula";
+    case PartKind::breath_sensor: return "item_breath";
+    case PartKind::finger_probe: return "item_probe";
+    case PartKind::ecg_electrodes: return "item_ecg";
+    case PartKind::body_position_sensor: return "item_position";
+    case PartKind::snore_microphone: return "item_snore";
+    case PartKind::leg_electrodes: return "item_leg";
+    }
+    return "item_recorder";
+}
+
+QString url(const QString& id, const Session& session, const Look& look)
+{
+    return QStringLiteral("image://figure/%1?tone=%2&build=%3&hand=%4")
+        .arg(id, look.tone, look.build,
+             session.visit().hand == WritingHand::right ? QStringLiteral("right") : QStringLiteral("left"));
+}
+
+/// The button of a step says what the person confirms.
+const char* main_text(const Step& step)
+{
+    if (step.stage == "plug")
+        return "main.plugged";
+    if (step.stage == "switch")
+        return "main.switched";
+    if (step.phase == Phase::put_on)
+        return step.stage.starts_with("tape") ? "main.done" : "main.it_is_on";
+    return step.phase == Phase::get_ready ? "main.done" : "main.next";
+}
+
+QString light_look(const Light& light, const Words& words)
+{
+    if (light.colour == "off")
+        return words.of("light.look.dark");
+    const QString colour = words.of("colour." + light.colour);
+    if (light.blinks == 0)
+        return words.of("light.look.steady", {colour});
+    if (light.pause.count() == 0)
+        return words.of(light.on >= std::chrono::milliseconds(1000) ? "light.look.long" : "light.look.even", {colour});
+    if (light.blinks == 1)
+        return words.of("light.look.one_short", {colour});
+    return words.of("light.look.short", {colour, words.number(light.blinks)});
+}
+
+QString light_rgb(const std::string& colour)
+{
+    // The light as it looks in a dark room; the word stands beside it.
+    if (colour == "white")
+        return QStringLiteral("#fff4e0");
+    if (colour == "green")
+        return QStringLiteral("#009e73");
+    if (colour == "amber")
+        return QStringLiteral("#e69f00");
+    if (colour == "red")
+        return QStringLiteral("#d55e00");
+    return colour == "blue" ? QStringLiteral("#56b4e9") : QStringLiteral("#000000");
+}
+
+} // namespace
+
+QString item_figure(PartKind kind) { return QString::fromLatin1(item_id(kind)); }
+
+QString figure_url(const std::string& id, const Session& session, const Look& look, const std::string& part_id)
+{
+    QString out = url(QString::fromStdString(id), session, look);
+    if (const Part* part = session.kit().part(part_id))
+        out += QStringLiteral("&ridges=mark:%1,mark-plug:%1,mark-port:%1").arg(part->mark.ridges);
+    else if (id == "tape_strips")
+        out += QStringLiteral("&ridges=strips:%1").arg(std::min(8, session.plan().tape_strips));
+    return out;
+}
+
+QString person_url(const Session& session, const Look& look, const std::string& current)
+{
+    QStringList done, now, later;
+    for (const Step& step : session.plan().steps) {
+        if (step.layer.empty())
+            continue;
+        const QString layer = QString::fromStdString(step.layer);
+        if (step.id == current)
+            now << layer;
+        else if (session.state().steps.contains(step.id))
+            done << layer;
+        else
+            later << layer;
+    }
+    return url(QStringLiteral("person"), session, look) + QStringLiteral("&done=") + done.join(QLatin1Char(',')) +
+           QStringLiteral("&current=") + now.join(QLatin1Char(',')) + QStringLiteral("&outline=") + later.join(QLatin1Char(','));
+}
+
+WelcomeValues fill_welcome(const Session& session, const Words& words)
+{
+    WelcomeValues values;
+    values.title = words.of("welcome.title");
+    values.body = words.of("welcome.body");
+    values.clinicName = QString::fromStdString(session.visit().clinic.name);
+    values.codeLabel = words.of("welcome.code", {words.code(session.visit().code)});
+    if (session.visit().nights > 1)
+        values.nightLabel = words.of("welcome.night", {words.number(session.state().night), words.number(session.visit().nights)});
+    for (const QString& language : Words::languages()) {
+        LanguageRow row;
+        row.code = language;
+        row.name = Words::own_name(language);
+        values.languages << QVariant::fromValue(row);
+    }
+    return values;
+}
+
+FirstValues fill_first(const Words& words)
+{
+    FirstValues values;
+    values.title = words.of("first.title");
+    values.intro = words.of("first.intro");
+    for (const char* one : {"first.condition.tape_allergy", "first.condition.broken_skin", "first.condition.oxygen",
+                            "first.condition.implant", "first.condition.under_18", "first.condition.pregnant",
+                            "first.condition.latex", "first.condition.cords"})
+        values.conditions << words.of(one);
+    return values;
+}
+
+CallValues fill_call(const Session& session, const Words& words, bool may_go_on)
+{
+    const Clinic& clinic = session.visit().clinic;
+    CallValues values;
+    values.title = words.of("call.title");
+    values.body = words.of("call.body");
+    values.phone = words.code(clinic.phone);
+    values.hours = words.hours(clinic);
+    values.afterHoursPhone = words.code(clinic.phone_outside_hours);
+    values.afterHoursText = words.of("call.outside_hours");
+    values.emergencyText = words.of("call.emergency", {words.code(clinic.emergency)});
+    if (may_go_on)
+        values.goOnLabel = words.of("call.go_on");
+    return values;
+}
+
+ListValues fill_bag(const Session& session, const Words& words, const Look& look)
+{
+    ListValues values;
+    values.title = words.of("kit.title");
+    values.body = words.of("kit.body");
+    values.mainLabel = words.of("kit.all_here");
+    values.secondLabel = words.of("kit.missing");
+    for (size_t i = 0; i < session.kit().packing.size(); ++i) {
+        const PackedItem& item = session.kit().packing[i];
+        ItemRow row;
+        row.id = QString::number(i);
+        if (item.count > 1)
+            row.count = QChar(0x00D7) + words.number(item.count);
+        row.done = session.state().items.contains(std::to_string(i));
+        if (const Part* part = session.kit().part(item.part)) {
+            row.name = words.part(*part);
+            row.figure = figure_url(item_id(part->kind), session, look, part->id);
+        } else if (!item.item.empty()) {
+            row.name = words.of("item." + item.item);
+            if (item.item == "tape_roll")
+                row.figure = figure_url("item_tape", session, look);
+            if (item.item == "charger")
+                row.figure = figure_url("item_charger", session, look);
+            if (item.item == "return_box")
+                row.figure = figure_url("return_box", session, look);
+            if (item.item == "pouch")
+                row.figure = figure_url("pack_bag", session, look);
+        } else {
+            row.name = words.own(item.name);
+        }
+        values.items << QVariant::fromValue(row);
+    }
+    return values;
+}
+
+StepValues fill_step(const Session& session, const Words& words, const Look& look, const Step& step)
+{
+    StepValues values;
+    values.label = words(step.label);
+    values.title = words(step.title);
+    values.body = words(step.body);
+    values.rightWhen = words(step.right);
+    values.caution = words(step.caution);
+    for (const Caution& caution : session.kit().cautions) {
+        const bool here = caution.at == step.part || (caution.at == "tape" && step.tape_strips > 0);
+        if (here && !step.part.empty())
+            values.caution += (values.caution.isEmpty() ? QString() : QStringLiteral(" ")) + words.own(caution.text);
+    }
+    values.why = words(step.why);
+    values.figure = figure_url(step.figure, session, look, step.part);
+    values.figureText = values.title + QStringLiteral(". ") + values.body;
+    values.personFigure = person_url(session, look, step.id);
+    values.mainLabel = words.of(main_text(step));
+    values.troubleVisible = !step.helps.empty();
+
+    const Instant bed = session.expected_bed();
+    // Within ten minutes of the plan is on time; nobody is hurried for less (our own judgement).
+    const bool late = bed > session.planned_bed() + std::chrono::minutes(10);
+    const bool early = bed < session.planned_bed() - std::chrono::minutes(10);
+    const auto rounded = std::chrono::round<std::chrono::duration<int, std::ratio<300>>>(bed);
+    values.paceText = words.of(late ? "pace.later" : early ? "pace.early" : "pace.on_time", {words.clock(rounded)});
+    return values;
+}
+
+HelpValues fill_help(const Session& session, const Words& words, const Look& look, const Step& step, const std::string& chosen)
+{
+    HelpValues values;
+    values.title = words(step.title);
+    values.figure = figure_url(step.figure, session, look, step.part);
+    values.phone = words.code(session.visit().clinic.phone);
+    values.hours = words.hours(session.visit().clinic);
+    for (const Help& help : step.helps) {
+        ItemRow row;
+        row.id = QString::fromStdString(help.id);
+        row.text = words(help.question);
+        row.name = row.text;
+        values.options << QVariant::fromValue(row);
+        if (help.id == chosen) {
+            values.question = row.text;
+            values.answer = words(help.fix);
+        }
+    }
+    return values;
+}
+
+ListValues fill_check(const Session& session, const Words& words, const Look& look)
+{
+    ListValues values;
+    values.title = words.of("check.title");
+    values.body = words.of("check.body");
+    values.mainLabel = words.of("check.all_right");
+    for (const Part& part : session.kit().parts) {
+        ItemRow row;
+        row.id = QString::fromStdString(part.id);
+        row.name = words.part(part);
+        row.expect = words.of("check." + std::string(facts_of(part.kind).name) + ".expect");
+        row.done = session.state().checked.contains(part.id);
+        row.figure = figure_url(item_id(part.kind), session, look, part.id);
+        values.mainEnabled = values.mainEnabled && row.done;
+        values.items << QVariant::fromValue(row);
+    }
+    return values;
+}
+
+ListValues fill_light(const Session& session, const Words& words)
+{
+    ListValues values;
+    values.title = words.of("light.title");
+    values.body = words.of("light.body", {words.number(session.kit().start.to_light.count())});
+    values.mainLabel = words.of("light.recording_button");
+    values.chosen = QString::fromStdString(session.state().light);
+    values.mainEnabled = false;
+    for (const Light& light : session.kit().lights) {
+        LightRow row;
+        row.id = QString::fromStdString(light.id);
+        row.name = light_look(light, words);
+        row.blinks = light.blinks;
+        row.onMs = static_cast<int>(light.on.count());
+        row.offMs = static_cast<int>(light.off.count());
+        row.pauseMs = static_cast<int>(light.pause.count());
+        row.steady = light.blinks == 0 && light.colour != "off";
+        row.colorName = light.colour == "off" ? QString() : words.of("colour." + light.colour);
+        row.color = light_rgb(light.colour);
+        values.items << QVariant::fromValue(row);
+        if (light.id == session.state().light) {
+            values.answer = words.of("light.then." + std::string(name_of(light.then)));
+            values.mainEnabled = light.meaning == Light::Meaning::recording;
+        }
+    }
+    return values;
+}
+
+BedValues fill_bed(const Session& session, const Words& words)
+{
+    BedValues values;
+    values.title = words.of("bed.title");
+    for (const char* line : {"bed.line.bathroom", "bed.line.phone", "bed.line.pets", "bed.line.tablet", "bed.line.touch"})
+        values.lines << words.of(line);
+    values.caution = words.of("bed.caution", {words.code(session.visit().clinic.emergency)});
+    values.mainLabel = words.of("bed.main");
+    return values;
+}
+
+} // namespace evenfall

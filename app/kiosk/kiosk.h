@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#pragma once
+
+#include "kiosk/fill.h"
+#include "kiosk/session.h"
+#include "kiosk/values.h"
+#include "words/words.h"
+
+#include <QObject>
+#include <QTimer>
+#include <QtQml/qqmlregistration.h>
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <set>
+#include <string>
+
+namespace evenfall {
+
+/// Opens the session, or says why that cannot be: called at start, and again after a trouble.
+using OpenSession = std::function<Result<std::unique_ptr<Session>>()>;
+
+/// What Main.qml knows: which screen is up, its values, and what can be done. Every action is written
+/// to the journal before the screen moves on; when that fails, the trouble page says so.
+///
+/// Beside the journal's state it holds only what may be lost with the power: an open help, the face
+/// of the night page, an event of the morning that is being given.
+class Kiosk : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(QString screen MEMBER screen_ NOTIFY changed)
+    Q_PROPERTY(QString page READ page NOTIFY changed)
+    Q_PROPERTY(QString tone READ tone NOTIFY changed)
+    Q_PROPERTY(bool canGoBack READ can_go_back NOTIFY changed)
+    Q_PROPERTY(QString language READ language NOTIFY languageChanged)
+    Q_PROPERTY(bool rightToLeft READ right_to_left NOTIFY languageChanged)
+    Q_PROPERTY(double textScale READ text_scale CONSTANT)
+    Q_PROPERTY(bool motion READ motion CONSTANT)
+    Q_PROPERTY(evenfall::WelcomeValues welcome MEMBER welcome_ NOTIFY changed)
+    Q_PROPERTY(evenfall::FirstValues first MEMBER first_ NOTIFY changed)
+    Q_PROPERTY(evenfall::CallValues call MEMBER call_ NOTIFY changed)
+    Q_PROPERTY(evenfall::ListValues list MEMBER list_ NOTIFY changed)
+    Q_PROPERTY(evenfall::StepValues step MEMBER step_ NOTIFY changed)
+    Q_PROPERTY(evenfall::HelpValues help MEMBER help_ NOTIFY changed)
+    Q_PROPERTY(evenfall::BedValues bed MEMBER bed_ NOTIFY changed)
+    Q_PROPERTY(evenfall::NightValues night MEMBER night_ NOTIFY changed)
+    Q_PROPERTY(evenfall::TimeValues time MEMBER time_ NOTIFY changed)
+    Q_PROPERTY(evenfall::AmountValues amount MEMBER amount_ NOTIFY changed)
+    Q_PROPERTY(evenfall::CommentValues comment MEMBER comment_ NOTIFY changed)
+    Q_PROPERTY(evenfall::ReviewValues review MEMBER review_ NOTIFY changed)
+    Q_PROPERTY(evenfall::PuzzleValues puzzle MEMBER puzzle_ NOTIFY changed)
+    Q_PROPERTY(evenfall::ResultValues result MEMBER result_ NOTIFY changed)
+    Q_PROPERTY(evenfall::SkinValues skin MEMBER skin_ NOTIFY changed)
+    Q_PROPERTY(evenfall::MessageValues message MEMBER message_ NOTIFY changed)
+
+  public:
+    struct Settings {
+        std::filesystem::path records; ///< where record folders go
+        QString language;              ///< overrides the visit's; empty: as the visit says
+        double text_scale = 1.0;
+        bool motion = true;
+    };
+    Kiosk(OpenSession open, Settings settings, QObject* parent = nullptr);
+
+    const Session* session() const { return session_.get(); }
+    QString page() const;
+    QString tone() const;
+    bool can_go_back() const;
+    QString language() const;
+    bool right_to_left() const;
+    double text_scale() const { return settings_.text_scale; }
+    bool motion() const { return settings_.motion; }
+    const Words& words() const { return *words_; }
+    /// For rehearsals: does at once what the page would do by itself after a while.
+    void let_time_pass();
+    /// For tours: opens any page as if the person had come there.
+    bool open_page(const std::string& page);
+
+    Q_INVOKABLE void goOn();
+    Q_INVOKABLE void goBack();
+    Q_INVOKABLE void skip();
+    Q_INVOKABLE void choose(const QString& id);
+    Q_INVOKABLE void toggle(const QString& id);
+    Q_INVOKABLE void chooseLanguage(const QString& code);
+    Q_INVOKABLE void second();              ///< the other button of a list: something is missing
+    Q_INVOKABLE void firstNone();
+    Q_INVOKABLE void firstSome();
+    // Help at a step
+    Q_INVOKABLE void openHelp();
+    Q_INVOKABLE void solved();
+    Q_INVOKABLE void notSolved();
+    // Night
+    Q_INVOKABLE void wake();
+    Q_INVOKABLE void noteAwake();
+    Q_INVOKABLE void noteUp();
+    Q_INVOKABLE void noteOff();
+    Q_INVOKABLE void askHelp();
+    Q_INVOKABLE void upForDay();
+    Q_INVOKABLE void upConfirmed();
+    Q_INVOKABLE void undo();
+    Q_INVOKABLE void yes();
+    Q_INVOKABLE void no();
+    Q_INVOKABLE void leaveFace();
+    // Morning
+    Q_INVOKABLE void stepTime(int minutes, const QString& which);
+    Q_INVOKABLE void chooseSureness(const QString& word);
+    Q_INVOKABLE void stepWidth(int minutes);
+    Q_INVOKABLE void stepAmount(int minutes);
+    Q_INVOKABLE void editEvent(const QString& id);
+    Q_INVOKABLE void removeEvent(const QString& id);
+    Q_INVOKABLE void addEvent();
+    Q_INVOKABLE void noEvents();
+    Q_INVOKABLE void editComment(const QString& text);
+    Q_INVOKABLE void change(const QString& question);
+    Q_INVOKABLE void changeFirst();
+    Q_INVOKABLE void changeSecond();
+    Q_INVOKABLE void leavePuzzle();
+    Q_INVOKABLE void skinFine();
+    Q_INVOKABLE void skinSore();
+
+  signals:
+    void changed();
+    void languageChanged();
+    /// The last page of the last night was left.
+    void finished();
+
+  private:
+    enum class Over { nothing, help, call, event, puzzle, trouble };
+
+    bool start();
+    bool said(const Status& status);
+    bool say(std::string_view kind, std::string_view subject = "", std::string_view value = "");
+    bool open(const std::string& page);
+    void go_after();
+    void fill();
+    void fill_page();
+    void fill_question(std::string_view question);
+    void noted(std::string_view kind, const std::string& subject, const QString& words);
+    void show_face(NightFace::Face face);
+    void confirm_question(std::string_view question);
+    void answered(std::string_view question, const Json& value);
+    void confirm_event();
+    void store_events(std::string_view question, const std::vector<Awakening>& awake, const std::vector<Removal>& off);
+    void write_draft(std::string_view question, const Json& value);
+    std::string question() const; ///< of the page, or empty
+    const Step* current_step() const;
+    Look look() const;
+
+    OpenSession open_session_;
+    Settings settings_;
+    std::unique_ptr<Session> session_;
+    std::unique_ptr<Words> words_;
+    QTimer dark_again_;
+
+    Over over_ = Over::nothing;
+    Problem trouble_;
+    std::string help_chosen_;
+    NightFace face_;
+    std::string last_noted_off_;
+    std::optional<EventDraft> event_;
+    TimeDraft draft_;
+    bool from_review_ = false;
+    std::set<std::string> puzzles_left_;
+    std::string puzzle_first_, puzzle_second_;
+
+    QString screen_;
+    WelcomeValues welcome_;
+    FirstValues first_;
+    CallValues call_;
+    ListValues list_;
+    StepValues step_;
+    HelpValues help_;
+    BedValues bed_;
+    NightValues night_;
+    TimeValues time_;
+    AmountValues amount_;
+    CommentValues comment_;
+    ReviewValues review_;
+    PuzzleValues puzzle_;
+    ResultValues result_;
+    SkinValues skin_;
+    MessageValues message_;
+};
+
+} // namespace evenfall

@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#include "kiosk/session.h"
+
+#include "answers/questions.h"
+#include "estimate/contradictions.h"
+#include "journal/kinds.h"
+#include "record/folder.h"
+
+#include <algorithm>
+
+namespace evenfall {
+namespace {
+
+// A person's pace is learned, but one long pause must not push bed time to the small hours.
+constexpr double slowest = 2.0;
+constexpr double quickest = 0.5;
+
+} // namespace
+
+Session::Session(VisitWithKit visit, Plan plan, std::unique_ptr<Journal> journal, std::shared_ptr<const Clock> clock)
+    : visit_(std::move(visit)), plan_(std::move(plan)), pages_(plan_, visit_.kit, visit_.visit),
+      journal_(std::move(journal)), clock_(std::move(clock))
+{
+    refresh();
+}
+
+Result<std::unique_ptr<Session>> Session::begin(VisitWithKit visit, std::unique_ptr<Journal> journal,
+                                                std::shared_ptr<const Clock> clock)
+{
+    Result<Plan> plan = make_plan(visit.kit, visit.visit.hand);
+    if (!plan)
+        return plan.problems();
+    std::unique_ptr<Session> session(
+        new Session(std::move(visit), std::move(plan.value()), std::move(journal), std::move(clock)));
+    const NightState& state = session->state_;
+    // Another visit's night in the same journal is not gone on with.
+    if (!state.begun || state.code != session->visit().code) {
+        if (Status begun = session->begin_night(1); !begun)
+            return begun.problems();
+    }
+    return session;
+}
+
+void Session::refresh() { state_ = replay(journal_->entries(), last_plug()); }
+
+std::string Session::last_plug() const
+{
+    if (kit().start.by != StartBy::last_plug)
+        return "";
+    for (auto step = plan_.steps.rbegin(); step != plan_.steps.rend(); ++step) {
+        if (step->stage == "plug")
+            return step->id;
+    }
+    return "";
+}
+
+Status Session::begin_night(long number)
+{
+    const Json value{{"night", number}, {"kit", kit().id}};
+    if (Status said = say(kinds::night, visit().code, value.dump()); !said)
+        return said;
+    return open(pages_.all().front());
+}
+
+Status Session::say(std::string_view kind, std::string_view subject, std::string_view value)
+{
+    Result<Entry> entry = journal_->append(clock_->now(*visit().zone), kind, subject, value);
+    if (!entry)
+        return entry.problems();
+    refresh();
+    return Done{};
+}
+
+std::int64_t Session::last_number() const { return journal_->entries().empty() ? 0 : journal_->entries().back().number; }
+
+Instant Session::planned_bed() const
+{
+    const Zone& zone = *visit().zone;
+    const std::chrono::local_days evening(evening_of(zone.local(state_.begun_at)));
+    const bool after_midnight = visit().bed_time < std::chrono::hours(12);
+    const LocalTime local = LocalTime(evening.time_since_epoch()) + visit().bed_time +
+                            (after_midnight ? std::chrono::hours(24) : std::chrono::hours(0));
+    return zone.read(local).first; // a plan, not a measurement: either reading of a doubled hour will do
+}
+
+Instant Session::expected_bed() const
+{
+    std::chrono::seconds left{0}, done{0};
+    std::optional<Instant> first, last;
+    for (const Step& step : plan_.steps) {
+        const auto found = state_.steps.find(step.id);
+        if (found == state_.steps.end()) {
+            left += step.seconds;
+            continue;
+        }
+        // The first step that is done begins the count: what came before it was not at any pace.
+        if (first)
+            done += step.seconds;
+        first = std::min(first.value_or(found->second), found->second);
+        last = std::max(last.value_or(found->second), found->second);
+    }
+    double pace = 1.0;
+    if (first && done.count() > 0)
+        pace = std::clamp(std::chrono::duration<double>(*last - *first) / std::chrono::duration<double>(done), quickest, slowest);
+    return now() + std::chrono::round<Span>(std::chrono::duration<double>(left) * pace);
+}
+
+Result<Diary> Session::diary() const
+{
+    Result<Diary> diary = diary_from_night(night());
+    if (!diary)
+        return diary;
+    diary->kit = KitOfNight{kit().id, visit().kit_label};
+
+    const Morning morning = this->morning();
+    const auto mark = [&diary](const char* pointer, Source source, bool there) {
+        // A tap is a report as well; only what was worked out from taps is derived.
+        if (there && source == Source::notes)
+            diary->origins[pointer] = Origin::derived;
+    };
+    mark("/into_bed", morning.into_bed.source, morning.into_bed.value.has_value());
+    mark("/final_waking", morning.final_waking.source, morning.final_waking.value.has_value());
+    mark("/lights_on", morning.lights_on.source, morning.lights_on.value.has_value());
+    mark("/out_of_bed", morning.out_of_bed.source, morning.out_of_bed.value.has_value());
+
+    if (state_.first_some)
+        diary->answers.push_back({"before_start", Json(*state_.first_some ? "one or more" : "none"), Origin::reported});
+    if (state_.called)
+        diary->answers.push_back({"clinic_called", Json(true), Origin::reported});
+    if (morning.compare.value)
+        diary->answers.push_back({std::string(questions::compare), Json(*morning.compare.value), Origin::reported});
+    if (!state_.skin.empty())
+        diary->answers.push_back({"skin", Json(state_.skin), Origin::reported});
+    if (morning.comment.value && !morning.comment.value->empty())
+        diary->notes.push_back({*morning.comment.value, std::nullopt});
+
+    for (const NightNote& note : state_.notes) {
+        if (note.kind == kinds::all_on)
+            diary->events.push_back({TimeRange::exactly(note.at), std::nullopt, "still_on", "", "", Origin::reported});
+    }
+
+    const std::vector<Entry>& all = journal_->entries();
+    const auto begin = std::find_if(all.rbegin(), all.rend(), [](const Entry& entry) { return entry.kind == kinds::night; });
+    if (begin != all.rend())
+        diary->journal.assign(std::prev(begin.base()), all.end());
+    return diary;
+}
+
+Status Session::write_record_below(const std::filesystem::path& folder)
+{
+    const Result<Diary> diary = this->diary();
+    if (!diary)
+        return diary.problems();
+    const Result<std::filesystem::path> written = write_record(*diary, folder);
+    if (!written)
+        return written.problems();
+    return say(kinds::record, written->filename().string());
+}
+
+} // namespace evenfall

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#pragma once
+
+#include "answers/morning.h"
+#include "answers/pages.h"
+#include "journal/journal.h"
+#include "journal/state.h"
+#include "kiosk/clock.h"
+#include "kit/visit.h"
+#include "plan/plan.h"
+#include "record/diary.h"
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace evenfall {
+
+/// One visit in hand: its kit and plan, the journal, and what follows from it. Everything that is said
+/// goes through say(); the state is a replay and nothing else. No Qt.
+class Session {
+  public:
+    /// Refused: the plan of the kit cannot be made.
+    static Result<std::unique_ptr<Session>> begin(VisitWithKit visit, std::unique_ptr<Journal> journal,
+                                                  std::shared_ptr<const Clock> clock);
+
+    const Visit& visit() const { return visit_.visit; }
+    const Kit& kit() const { return visit_.kit; }
+    const Plan& plan() const { return plan_; }
+    const Pages& pages() const { return pages_; }
+    const NightState& state() const { return state_; }
+    Morning morning() const { return morning_of(state_); }
+    Night night() const { return night_of(state_, visit(), kit()); }
+
+    Instant now() const { return clock_->now(*visit().zone).utc; }
+    std::chrono::seconds offset_at(Instant when) const { return visit().zone->offset_at(when); }
+
+    /// Writes down one thing. Only when this succeeds may the screen move on.
+    Status say(std::string_view kind, std::string_view subject = "", std::string_view value = "");
+    /// Opens a page, and says so in the journal.
+    Status open(std::string_view page) { return say("page", page); }
+    /// Number of the last entry, for taking it back.
+    std::int64_t last_number() const;
+
+    /// Planned lights out of this night, as an instant of the evening on which it was begun.
+    Instant planned_bed() const;
+    /// When the person will be in bed at their own pace: the steps left, at the plan's times stretched
+    /// or shortened by how the steps so far went (between half and twice).
+    Instant expected_bed() const;
+    /// The step that leaves a recorder that starts by its last plug running; empty for other kits.
+    std::string last_plug() const;
+
+    Status begin_night(long number);
+    /// The diary of the night in hand, with the whole journal of this night.
+    Result<Diary> diary() const;
+    /// Writes the record below `folder` and notes its name. Error: as write_record, and the journal's.
+    Status write_record_below(const std::filesystem::path& folder);
+
+  private:
+    Session(VisitWithKit visit, Plan plan, std::unique_ptr<Journal> journal, std::shared_ptr<const Clock> clock);
+    void refresh();
+
+    VisitWithKit visit_;
+    Plan plan_;
+    Pages pages_;
+    std::unique_ptr<Journal> journal_;
+    std::shared_ptr<const Clock> clock_;
+    NightState state_;
+};
+
+} // namespace evenfall

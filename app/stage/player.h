@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#pragma once
+
+#include "kiosk/clock.h"
+#include "kiosk/kiosk.h"
+#include "stage/window.h"
+
+#include <QDir>
+#include <QJsonArray>
+#include <QString>
+#include <QStringList>
+#include <functional>
+#include <memory>
+
+namespace evenfall {
+
+/// Plays a person before the real screens: finds what a screen reader would find, and taps it with a
+/// synthetic finger, on a clock that stands still until it is moved. Everything that is not as
+/// expected is collected in faults().
+class Player {
+  public:
+    struct Setting {
+        VisitWithKit visit;
+        QString language; ///< empty: as the visit says
+        QSize size{1280, 800};
+        double text_scale = 1.0;
+        std::filesystem::path data; ///< journal and records; empty: the journal stays in memory
+        QDir pictures;              ///< where the pictures go
+    };
+    explicit Player(Setting setting);
+    ~Player();
+
+    /// Shows the kiosk, in the evening of 31 October 2026 at 21:30 (invented; the clocks of New York go
+    /// back in that night). False: faults() says why.
+    bool start();
+
+    Kiosk& kiosk() { return *kiosk_; }
+    const Session& session() const { return *kiosk_->session(); }
+    SimulatedClock& clock() { return *clock_; }
+    /// A label in the language that is spoken.
+    QString label(const char* id) const { return kiosk_->words().of(id); }
+
+    /// Taps the control with this name; a fault when there is none, or it is disabled.
+    void tap(const QString& name);
+    /// Taps anywhere: the first touch of a dark page.
+    void tap_anywhere();
+    /// Types text into the field that has the focus, or the only one there is.
+    void type(const QString& text);
+    /// Says what screen must be up now.
+    void expect(const QString& screen);
+    void expect_true(bool fact, const QString& otherwise);
+    void pass(Span span) { clock_->pass(span); }
+    /// The clock moves on to this local time of the next such moment.
+    void until(const char* time_of_day);
+
+    /// Takes a picture of the screen as NN-name.png, and keeps what is on it for the description.
+    QImage picture(const QString& name);
+    const QJsonArray& screens() const { return screens_; }
+    QStringList& faults() { return faults_; }
+
+  private:
+    void settle();
+    Setting setting_;
+    std::shared_ptr<SimulatedClock> clock_;
+    std::unique_ptr<Kiosk> kiosk_;
+    std::unique_ptr<KioskWindow> window_;
+    QJsonArray screens_;
+    QStringList faults_;
+    int number_ = 0;
+};
+
+/// Writes bytes where they are whole or not at all; a fault otherwise.
+bool save_bytes(const QString& file, const QByteArray& bytes, QStringList& faults);
+
+} // namespace evenfall

@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#include "words/words.h"
+
+#include "plan/plan.h"
+
+#include <QCoreApplication>
+#include <QDate>
+#include <QTime>
+#include <array>
+
+namespace evenfall {
+namespace {
+
+constexpr std::array shipped{"en", "es", "ar"};
+
+QString isolated(const QString& text) { return QChar(0x2066) + text + QChar(0x2069); }
+
+} // namespace
+
+Words::Words(const QString& language, ZonePtr zone) : zone_(std::move(zone)) { set_language(language); }
+
+Words::~Words() { QCoreApplication::removeTranslator(&translator_); }
+
+QStringList Words::languages()
+{
+    QStringList out;
+    for (const char* one : shipped)
+        out << QString::fromLatin1(one);
+    return out;
+}
+
+QString Words::own_name(const QString& language)
+{
+    const QString name = QLocale(language).nativeLanguageName();
+    if (language == QLatin1String("en"))
+        return QStringLiteral("English"); // the locale would say "American English"
+    if (language == QLatin1String("es"))
+        return QStringLiteral("Español");
+    return name.isEmpty() ? language : name;
+}
+
+bool Words::set_language(const QString& language)
+{
+    QCoreApplication::removeTranslator(&translator_);
+    const bool found = translator_.load(QStringLiteral(":/i18n/evenfall_%1.qm").arg(language));
+    language_ = found ? language : QStringLiteral("en");
+    if (!found && !translator_.load(QStringLiteral(":/i18n/evenfall_en.qm")))
+        return false;
+    locale_ = QLocale(language_);
+    QCoreApplication::installTranslator(&translator_);
+    return found;
+}
+
+bool Words::right_to_left() const { return locale_.textDirection() == Qt::RightToLeft; }
+
+QString Words::of(const char* id, const QStringList& args) const
+{
+    QString text = qtTrId(id);
+    for (const QString& arg : args)
+        text = text.arg(arg);
+    return text;
+}
+
+QString Words::argument(const TextArg& arg) const
+{
+    if (const auto* moment = std::get_if<TextArg::Moment>(&arg.value))
+        return clock(moment->when);
+    if (const auto* count = std::get_if<TextArg::Count>(&arg.value))
+        return number(count->value);
+    if (const auto* fixed = std::get_if<TextArg::Code>(&arg.value))
+        return code(fixed->value);
+    const auto& part = std::get<TextArg::Part>(arg.value);
+    return part.own.empty() ? of(part.id) : own(part.own);
+}
+
+QString Words::operator()(const Text& text) const
+{
+    if (const auto found = text.own.find(language_.toStdString()); found != text.own.end())
+        return QString::fromStdString(found->second);
+    if (text.id.empty())
+        return text.own.empty() ? QString() : own(text.own);
+    QStringList args;
+    for (const TextArg& arg : text.args)
+        args << argument(arg);
+    return of(text.id, args);
+}
+
+QString Words::part(const Part& part) const { return argument(part_name(part)); }
+
+QString Words::own(const LocalText& text) const
+{
+    for (const std::string& wanted : {language_.toStdString(), std::string("en")}) {
+        if (const auto found = text.find(wanted); found != text.end())
+            return QString::fromStdString(found->second);
+    }
+    return text.empty() ? QString() : QString::fromStdString(text.begin()->second);
+}
+
+QString Words::clock(std::chrono::minutes time_of_day) const
+{
+    const QTime time(static_cast<int>(time_of_day.count() / 60), static_cast<int>(time_of_day.count() % 60));
+    return isolated(locale_.toString(time, QLocale::ShortFormat));
+}
+
+QString Words::clock(Instant when) const
+{
+    const LocalTime local = zone_ ? zone_->local(when) : LocalTime(when.time_since_epoch());
+    const auto day = std::chrono::floor<std::chrono::days>(local);
+    return clock(std::chrono::floor<std::chrono::minutes>(local - day));
+}
+
+QString Words::day_and_part(Instant when) const
+{
+    const LocalTime local = zone_ ? zone_->local(when) : LocalTime(when.time_since_epoch());
+    const auto day = std::chrono::floor<std::chrono::days>(local);
+    const auto hour = std::chrono::floor<std::chrono::hours>(local - day).count();
+    const unsigned weekday = std::chrono::weekday(day).iso_encoding();
+    const char* id = hour < 5 ? "day.night" : hour < 12 ? "day.morning" : hour < 18 ? "day.afternoon" : "day.evening";
+    return of(id, {locale_.dayName(static_cast<int>(weekday))});
+}
+
+QString Words::date(const std::string& iso) const
+{
+    return locale_.toString(QDate::fromString(QString::fromStdString(iso), Qt::ISODate), QLocale::LongFormat);
+}
+
+QString Words::number(long value) const { return locale_.toString(static_cast<qlonglong>(value)); }
+
+QString Words::code(const std::string& value) const { return isolated(QString::fromStdString(value)); }
+
+QString Words::hours(const Clinic& clinic) const
+{
+    static const std::array<const char*, 7> week{"mon", "tue", "wed", "thu", "fri", "sat", "sun"};
+    QStringList lines;
+    for (const OpenHours& open : clinic.hours) {
+        // Days that follow each other are named by their first and last.
+        QStringList days;
+        size_t i = 0;
+        const auto is_open = [&open](size_t day) {
+            return day < week.size() && std::find(open.days.begin(), open.days.end(), week[day]) != open.days.end();
+        };
+        while (i < week.size()) {
+            if (!is_open(i)) {
+                ++i;
+                continue;
+            }
+            size_t last = i;
+            while (is_open(last + 1))
+                ++last;
+            const QString first_name = locale_.dayName(static_cast<int>(i) + 1, QLocale::ShortFormat);
+            const QString last_name = locale_.dayName(static_cast<int>(last) + 1, QLocale::ShortFormat);
+            days << (last == i ? first_name : first_name + QStringLiteral(" - ") + last_name);
+            i = last + 1;
+        }
+        lines << days.join(QStringLiteral(", ")) + QStringLiteral(": ") + clock(open.from) + QStringLiteral(" - ") + clock(open.to);
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
+} // namespace evenfall
