@@ -10,7 +10,7 @@
     </message>
     <message id="figure.larger">
         <source>Larger picture</source>
-        <extracomment>Button under a picture: shows the same picture over the whole screen.</extracomment>
+        <extracomment>Button with a picture in it: shows the same picture over the whole screen.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message id="night.awake">

@@ -13,8 +13,17 @@ Item {
     property real textSize: Theme.small
     property int weight: Font.Medium
     readonly property real signRoom: sign === "" ? 0 : mark.implicitWidth + Theme.tight
-    implicitWidth: Math.ceil(words.implicitWidth + signRoom)
+    readonly property real natural: Math.ceil(metrics.advanceWidth) + 2
+    implicitWidth: Math.ceil(natural + signRoom)
     implicitHeight: words.implicitHeight
+    // Measured apart from the words, whose own size follows their place.
+    TextMetrics {
+        id: metrics
+        text: root.text
+        font.family: Theme.family
+        font.pixelSize: root.textSize
+        font.weight: root.weight
+    }
     Row {
         anchors.centerIn: parent
         spacing: Theme.tight
@@ -29,7 +38,7 @@ Item {
         }
         ScriptText {
             id: words
-            width: Math.min(Math.ceil(implicitWidth), root.width - root.signRoom)
+            width: root.sign === "" ? root.width : Math.min(root.natural, root.width - root.signRoom)
             text: root.text
             color: root.ink
             horizontalAlignment: Text.AlignHCenter

@@ -36,6 +36,7 @@ T.AbstractButton {
         text: root.text
         detail: root.detail
         figure: root.figure
-        textSize: root.kind === "note" && !root.pictured ? Theme.title : Theme.roomy ? Theme.body : Theme.label
+        textSize: root.kind === "note" && !root.pictured ? (Theme.roomy ? Math.round(Theme.label * 0.9) : Theme.title)
+                                                       : Theme.roomy ? Theme.body : Theme.label
     }
 }

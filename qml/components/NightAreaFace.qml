@@ -33,7 +33,8 @@ Item {
             fontSizeMode: Text.HorizontalFit
             minimumPixelSize: Theme.small
             font.pixelSize: root.textSize
-            font.weight: Font.DemiBold
+            // Large letters carry with less weight, and thin strokes keep the room dark.
+            font.weight: Theme.roomy ? Font.Medium : Font.DemiBold
             Accessible.ignored: true
         }
         ScriptText {
@@ -42,8 +43,9 @@ Item {
             text: root.detail
             color: Theme.softText
             horizontalAlignment: Text.AlignHCenter
-            font.pixelSize: Theme.small
-            font.weight: Font.Medium
+            // Beside much larger words; so it stays on the page in long languages too.
+            font.pixelSize: Math.round(Theme.small * (Theme.roomy ? 0.85 : 1))
+            font.weight: Theme.roomy ? Font.Normal : Font.Medium
             Accessible.ignored: true
         }
     }

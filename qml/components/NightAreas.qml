@@ -44,10 +44,12 @@ FocusScope {
     // Heights: the foot apart from the notes, and "Getting up" a little taller for its caution.
     readonly property real high: watch.y - Theme.px(18) - Theme.px(28)
     readonly property real foot: Math.max(Theme.mm(21), ask.implicitHeight, day.implicitHeight)
-    readonly property real below: Theme.roomy ? 0.35 : 0.44
     readonly property real notes: high - foot * (wide ? 1 : 2) - Theme.gap * (wide ? 0 : 1) - Theme.px(45)
-    readonly property real upHigh: wide ? (notes - Theme.gap) * (1 - below) : (notes - 2 * Theme.gap) * 0.4
-    readonly property real otherHigh: wide ? (notes - Theme.gap) * below : (notes - 2 * Theme.gap) * 0.3
+    readonly property real rows: notes - Theme.gap * (wide ? 1 : 2)
+    readonly property real otherHigh: Math.max(Theme.mm(20), offArea.implicitHeight,
+                                               wide ? 0 : awakeArea.implicitHeight,
+                                               rows * (Theme.roomy ? 0 : wide ? 0.44 : 0.3))
+    readonly property real upHigh: rows - otherHigh * (wide ? 1 : 2)
 
     Item {
         id: place
@@ -57,6 +59,7 @@ FocusScope {
         height: root.high
         readonly property real half: (width - Theme.gap) / 2
         NightArea {
+            id: awakeArea
             objectName: "awake"
             anchors { left: parent.left; top: parent.top }
             width: root.wide ? place.half : parent.width
@@ -75,6 +78,7 @@ FocusScope {
             onClicked: root.up()
         }
         NightArea {
+            id: offArea
             objectName: "off"
             anchors { left: parent.left; right: parent.right; bottom: line.top; bottomMargin: Theme.px(22) }
             height: root.otherHigh

@@ -8,7 +8,7 @@ import Evenfall.Ui
 ScriptText {
     property bool heading: false
     font.pixelSize: Theme.body
-    font.weight: Theme.night ? Font.Medium : Font.Normal
+    font.weight: Theme.night && !Theme.roomy ? Font.Medium : Font.Normal
     leading: 1.12
     // Explicit, so that it turns round with the reading direction of the page.
     horizontalAlignment: Text.AlignLeft

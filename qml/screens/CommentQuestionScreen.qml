@@ -34,9 +34,8 @@ QuestionPage {
             font.pixelSize: Theme.body
             activeFocusOnTab: true
             // Tab leaves the text: a person without a mouse must get out again.
-            KeyNavigation.priority: KeyNavigation.BeforeItem
-            KeyNavigation.tab: nextItemInFocusChain(true)
-            KeyNavigation.backtab: nextItemInFocusChain(false)
+            Keys.onTabPressed: nextItemInFocusChain(true).forceActiveFocus(Qt.TabFocusReason)
+            Keys.onBacktabPressed: nextItemInFocusChain(false).forceActiveFocus(Qt.BacktabFocusReason)
             Accessible.role: Accessible.EditableText
             Accessible.name: root.title
             Accessible.multiLine: true

@@ -43,7 +43,7 @@ QtObject {
     readonly property real gap: px(20)
     readonly property real tight: px(10)
     readonly property real radius: px(22)
-    readonly property real stroke: Math.max(2, px(3))
+    readonly property real stroke: Math.max(2, px(night ? 2 : 3))
 
     // Colours by role. Text on ground, pane and card: 7:1 at least; the night page 4.5:1.
     readonly property bool evening: tone === "evening"
@@ -52,19 +52,19 @@ QtObject {
 
     readonly property color ground: pick("#14100c", "#000000", "#f8f2e7")
     readonly property color pane: pick("#1e1713", "#000000", "#efe7d7")
-    readonly property color card: pick("#271e17", "#0a0401", "#fffbf3")
-    readonly property color text: pick("#f7ebd9", "#c8642f", "#231b14")
-    readonly property color softText: pick("#d0bfa7", "#bd5e2c", "#4e4033")
+    readonly property color card: pick("#271e17", "#000000", "#fffbf3")
+    readonly property color text: pick("#f7ebd9", "#b85b2b", "#231b14")
+    readonly property color softText: pick("#d0bfa7", "#b85b2b", "#4e4033")
     /// Outlines of controls, 3:1 against their ground.
-    readonly property color edge: pick("#9a8870", "#94461f", "#7d6d5b")
-    readonly property color accent: pick("#f2b35e", "#c8642f", "#1f5548")
+    readonly property color edge: pick("#9a8870", "#8e4420", "#7d6d5b")
+    readonly property color accent: pick("#f2b35e", "#b85b2b", "#1f5548")
     readonly property color accentText: pick("#1d1207", "#000000", "#fdf8ee")
     readonly property color focus: pick("#fff4dc", "#d87038", "#101010")
-    readonly property color caution: pick("#3b2413", "#0a0401", "#fbe3c6")
-    readonly property color cautionEdge: pick("#e79a55", "#94461f", "#9c4a12")
-    readonly property color done: pick("#b3bd76", "#c8642f", "#2d6a3c")
+    readonly property color caution: pick("#3b2413", "#000000", "#fbe3c6")
+    readonly property color cautionEdge: pick("#e79a55", "#8e4420", "#9c4a12")
+    readonly property color done: pick("#b3bd76", "#b85b2b", "#2d6a3c")
     // The picture of the night; told apart in greyscale too.
-    readonly property color laneOn: pick("#e0a24e", "#94461f", "#0b6a8f")
-    readonly property color laneSleep: pick("#a58a68", "#94461f", "#6d5a8a")
+    readonly property color laneOn: pick("#e0a24e", "#8e4420", "#0b6a8f")
+    readonly property color laneSleep: pick("#a58a68", "#8e4420", "#6d5a8a")
     readonly property color laneOff: pick("#3a2f26", "#1a0a03", "#c3b299")
 }

@@ -157,6 +157,8 @@ Stage::Stage(const Sample& sample, const Look& look) {
         QQmlProperty::write(screen_, it.key(), it.value());
     }
     settle();
+    window_->grabWindow(); // a frame: rows and columns find their places
+    settle();
 }
 
 Stage::~Stage() {
