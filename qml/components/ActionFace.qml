@@ -36,20 +36,15 @@ Item {
             font.pixelSize: root.textSize
             Accessible.ignored: true
         }
-        ScriptText {
+        LabelText {
             id: words
             width: root.sign === "" ? root.width : Math.min(root.natural, root.width - root.signRoom)
             text: root.text
             color: root.ink
             horizontalAlignment: Text.AlignHCenter
             leading: 1.05
-            // A word that is wider than its button makes the letters smaller; it never breaks.
-            wrapMode: Text.WordWrap
-            fontSizeMode: Text.HorizontalFit
-            minimumPixelSize: Math.round(Theme.small * 0.75)
-            font.pixelSize: root.textSize
+            size: root.textSize
             font.weight: root.weight
-            Accessible.ignored: true
         }
     }
 }

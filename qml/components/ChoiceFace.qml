@@ -10,7 +10,14 @@ Item {
     property string text: ""
     property bool chosen: false
     property bool square: false
-    implicitWidth: Math.ceil(mark.width + Theme.px(18) + words.implicitWidth)
+    implicitWidth: Math.ceil(mark.width + Theme.px(18) + metrics.advanceWidth) + 2
+    TextMetrics {
+        id: metrics
+        text: root.text
+        font.family: Theme.family
+        font.pixelSize: Theme.body
+        font.weight: Font.DemiBold
+    }
     implicitHeight: Math.max(mark.height, words.implicitHeight)
     Mark {
         id: mark
@@ -20,7 +27,7 @@ Item {
         on: root.chosen
         overAccent: root.chosen
     }
-    ScriptText {
+    LabelText {
         id: words
         anchors { left: mark.right; right: parent.right; verticalCenter: parent.verticalCenter }
         anchors.leftMargin: Theme.px(18)
@@ -28,7 +35,7 @@ Item {
         color: root.chosen ? Theme.accentText : Theme.text
         horizontalAlignment: Text.AlignLeft
         leading: 1.05
-        font.pixelSize: Theme.body
+        size: Theme.body
         font.weight: root.chosen ? Font.DemiBold : Font.Medium
         Accessible.ignored: true
     }

@@ -24,15 +24,12 @@ Item {
         anchors { left: parent.left; right: parent.right }
         y: root.pictured ? root.height - height : Math.round((root.height - height) / 2)
         spacing: Theme.px(6)
-        ScriptText {
+        LabelText {
             width: parent.width
             text: root.text
             color: Theme.text
             horizontalAlignment: Text.AlignHCenter
-            wrapMode: Text.WordWrap
-            fontSizeMode: Text.HorizontalFit
-            minimumPixelSize: Theme.small
-            font.pixelSize: root.textSize
+            size: root.textSize
             // Large letters carry with less weight, and thin strokes keep the room dark.
             font.weight: Theme.roomy ? Font.Medium : Font.DemiBold
             Accessible.ignored: true
