@@ -49,7 +49,7 @@ Page {
     /// Upright and with large text the step's picture stands in the pane, with the person.
     readonly property bool together: upright || Theme.roomy
     spacing: Theme.px(15)
-    paneShare: together ? 0.32 : 0.23
+    paneShare: together ? 0.32 : 0.215
     paneShareUpright: Theme.roomy ? 0.26 : 0.37
     //: Button on each step: opens questions that help when the step does not work out.
     //% "This isn't working"
@@ -111,13 +111,13 @@ Page {
         readonly property real spare: root.room - bar.height - 2 * root.spacing
                                       - (caution.visible ? caution.height + root.spacing : 0)
         width: parent.width
-        height: root.together ? words.height : Math.max(words.height, Math.min(card.width * 1.12, spare))
+        height: root.together ? words.height : Math.max(words.height, Math.min(card.width * 1.18, spare))
         FigureCard {
             id: card
             objectName: "larger"
             visible: !root.together
             anchors { left: parent.left; top: parent.top; bottom: parent.bottom }
-            width: Math.round(middle.width * 0.4)
+            width: Math.round(middle.width * 0.36)
             figure: visible ? root.figure : ""
             description: root.figureText
             onClicked: root.shown = "figure"

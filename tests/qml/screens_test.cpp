@@ -11,6 +11,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <set>
 
 namespace stage {
@@ -223,6 +224,30 @@ INSTANTIATE_TEST_SUITE_P(All, Screens, testing::ValuesIn(samples()), [](const au
     QString name = sample.param.name;
     return name.replace(QLatin1Char('-'), QLatin1Char('_')).toStdString();
 });
+
+// The longest step of the demo kits: its caution must be seen, not scrolled for.
+TEST(Step, TheLongestStepShowsItsCautionWithoutScrolling) {
+    for (const char* const language : {"en", "ar"}) {
+        for (const QSize& size : {QSize(1280, 800), QSize(800, 1280)}) {
+            const auto all = samples();
+            const auto finger = std::find_if(all.begin(), all.end(), [](const Sample& sample) {
+                return sample.name == QLatin1String("05-step-finger");
+            });
+            ASSERT_NE(finger, all.end());
+            const QString caution = values(*finger, QLatin1String(language))[QStringLiteral("caution")].toString();
+            ASSERT_FALSE(caution.isEmpty());
+            const Stage shown(*finger, {size, 1.0, QLatin1String(language)});
+            bool found = false;
+            for (const Seen& text : texts(shown)) {
+                if (text.item->property("text").toString() == caution) {
+                    found = true;
+                    EXPECT_EQ(text.in_sight, text.rect) << language << " " << size.width();
+                }
+            }
+            EXPECT_TRUE(found);
+        }
+    }
+}
 
 TEST(Samples, EveryScreenHasOne) {
     std::set<QString> shown;
