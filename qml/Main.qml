@@ -76,6 +76,7 @@ Window {
             nightLabel: root.kiosk.welcome.nightLabel
             languages: root.kiosk.welcome.languages
             language: root.kiosk.language
+            mainLabel: root.kiosk.welcome.mainLabel
             onStart: root.kiosk.goOn()
             onLanguageChosen: (code) => root.kiosk.chooseLanguage(code)
         }
@@ -361,7 +362,7 @@ Window {
             sentence: root.kiosk.result.sentence
             rangeText: root.kiosk.result.rangeText
             explain: root.kiosk.result.explain
-            picture: root.kiosk.result.picture
+            picture: root.kiosk.picture
             pictureText: root.kiosk.result.pictureText
             clinicText: root.kiosk.result.clinicText
             mainLabel: root.kiosk.result.mainLabel

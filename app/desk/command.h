@@ -16,6 +16,8 @@ namespace evenfall::desk {
 using Command = int (*)(std::span<const std::string> args, std::ostream& out, std::ostream& err);
 
 int estimate_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);
+int kit_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);
+int plan_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);
 int record_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);
 int verify_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);
 

@@ -17,6 +17,8 @@ struct Entry {
 
 // A new command is one file, one declaration in command.h, and one line here.
 constexpr std::array commands{
+    Entry{"kit", kit_command, "checks a kit file"},
+    Entry{"plan", plan_command, "the steps of the evening, with their times"},
     Entry{"estimate", estimate_command, "minutes likely usable, from a night report"},
 };
 

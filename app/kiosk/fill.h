@@ -74,11 +74,12 @@ ReviewValues fill_review(const Session& session, const Words& words);
 std::optional<PuzzleValues> fill_puzzle(const Session& session, const Words& words, std::string& first_question,
                                         std::string& second_question, const std::set<std::string>& left_alone);
 ResultValues fill_result(const Session& session, const Words& words);
+PictureValues fill_picture(const Session& session, const Words& words);
 StepValues fill_off_step(const Session& session, const Words& words, const Look& look, const std::string& page);
 SkinValues fill_skin(const Session& session, const Words& words, const Look& look);
 ListValues fill_pack(const Session& session, const Words& words, const Look& look);
 MessageValues fill_finished(const Session& session, const Words& words);
-MessageValues fill_trouble(const Session* session, const Words& words, const Problem& problem);
+MessageValues fill_trouble(const Clinic& clinic, const Words& words, const Problem& problem);
 
 /// What a draft starts from: the answer that stands, else a guess near where the question lies.
 TimeDraft draft_for(const Session& session, std::string_view question);

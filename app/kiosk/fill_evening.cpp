@@ -109,6 +109,7 @@ WelcomeValues fill_welcome(const Session& session, const Words& words)
     WelcomeValues values;
     values.title = words.of("welcome.title");
     values.body = words.of("welcome.body");
+    values.mainLabel = words.of("main.next");
     values.clinicName = QString::fromStdString(session.visit().clinic.name);
     values.codeLabel = words.of("welcome.code", {words.code(session.visit().code)});
     if (session.visit().nights > 1)

@@ -422,9 +422,13 @@ ResultValues fill_result(const Session& session, const Words& words)
     }
     values.pictureText = words.of("result.picture_text");
     values.explain = words.of("result.explain") + QStringLiteral(" ") + words.of("result.gaps");
-    if (const std::optional<NightPicture> drawn = picture(night))
-        values.picture = picture_values(session, words, *drawn);
     return values;
+}
+
+PictureValues fill_picture(const Session& session, const Words& words)
+{
+    const std::optional<NightPicture> drawn = picture(session.night());
+    return drawn ? picture_values(session, words, *drawn) : PictureValues{};
 }
 
 StepValues fill_off_step(const Session& session, const Words& words, const Look& look, const std::string& page)
@@ -456,7 +460,7 @@ SkinValues fill_skin(const Session& session, const Words& words, const Look& loo
     values.remainingText = words.of("skin.again");
     values.question = words.of("skin.question");
     if (session.state().skin == "sore") {
-        values.caution = words.of("skin.hurt", {words.code(session.visit().clinic.phone)});
+        values.caution = words.of("skin.hurt.advice", {words.code(session.visit().clinic.phone)});
         values.question.clear();
         values.laterLabel = words.of("main.next");
     }
@@ -495,7 +499,7 @@ MessageValues fill_finished(const Session& session, const Words& words)
     return values;
 }
 
-MessageValues fill_trouble(const Session* session, const Words& words, const Problem& problem)
+MessageValues fill_trouble(const Clinic& clinic, const Words& words, const Problem& problem)
 {
     std::string kind = "read_only";
     for (const char* known : {"disk_full", "read_only", "second_copy", "damaged", "sync"}) {
@@ -503,13 +507,11 @@ MessageValues fill_trouble(const Session* session, const Words& words, const Pro
             kind = known;
     }
     MessageValues values;
-    const QString phone = session ? words.code(session->visit().clinic.phone) : QString();
+    values.phone = words.code(clinic.phone);
+    values.hours = words.hours(clinic);
     values.title = words.of("trouble." + kind + ".title");
-    values.body = words.of("trouble." + kind + ".body", {phone});
+    values.body = words.of("trouble." + kind + ".body", {values.phone});
     values.detail = QString::fromStdString(problem.text);
-    values.phone = phone;
-    if (session)
-        values.hours = words.hours(session->visit().clinic);
     values.mainLabel = words.of("trouble.again");
     return values;
 }

@@ -140,6 +140,12 @@ bool Kiosk::open_page(const std::string& page)
     return opened;
 }
 
+void Kiosk::reopen()
+{
+    start();
+    fill();
+}
+
 void Kiosk::goOn()
 {
     if (over_ == Over::trouble) {
@@ -678,7 +684,7 @@ void Kiosk::fill()
     switch (over_) {
     case Over::trouble:
         screen_ = QStringLiteral("trouble");
-        message_ = fill_trouble(session_.get(), *words_, trouble_);
+        message_ = fill_trouble(settings_.clinic, *words_, trouble_);
         break;
     case Over::call:
         screen_ = QStringLiteral("call");
@@ -733,8 +739,10 @@ void Kiosk::fill_page()
         fill_question(question());
     else if (page == "review")
         review_ = fill_review(*session_, *words_);
-    else if (page == "result")
+    else if (page == "result") {
         result_ = fill_result(*session_, *words_);
+        picture_ = fill_picture(*session_, *words_);
+    }
     else if (is_taking_off(page)) {
         screen_ = QStringLiteral("step");
         step_ = fill_off_step(*session_, *words_, look(), page);

@@ -31,7 +31,7 @@ class Kiosk : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the program")
-    Q_PROPERTY(QString screen MEMBER screen_ NOTIFY changed)
+    Q_PROPERTY(QString screen READ screen NOTIFY changed)
     Q_PROPERTY(QString page READ page NOTIFY changed)
     Q_PROPERTY(QString tone READ tone NOTIFY changed)
     Q_PROPERTY(bool canGoBack READ can_go_back NOTIFY changed)
@@ -39,26 +39,28 @@ class Kiosk : public QObject {
     Q_PROPERTY(bool rightToLeft READ right_to_left NOTIFY languageChanged)
     Q_PROPERTY(double textScale READ text_scale CONSTANT)
     Q_PROPERTY(bool motion READ motion CONSTANT)
-    Q_PROPERTY(evenfall::WelcomeValues welcome MEMBER welcome_ NOTIFY changed)
-    Q_PROPERTY(evenfall::FirstValues first MEMBER first_ NOTIFY changed)
-    Q_PROPERTY(evenfall::CallValues call MEMBER call_ NOTIFY changed)
-    Q_PROPERTY(evenfall::ListValues list MEMBER list_ NOTIFY changed)
-    Q_PROPERTY(evenfall::StepValues step MEMBER step_ NOTIFY changed)
-    Q_PROPERTY(evenfall::HelpValues help MEMBER help_ NOTIFY changed)
-    Q_PROPERTY(evenfall::BedValues bed MEMBER bed_ NOTIFY changed)
-    Q_PROPERTY(evenfall::NightValues night MEMBER night_ NOTIFY changed)
-    Q_PROPERTY(evenfall::TimeValues time MEMBER time_ NOTIFY changed)
-    Q_PROPERTY(evenfall::AmountValues amount MEMBER amount_ NOTIFY changed)
-    Q_PROPERTY(evenfall::CommentValues comment MEMBER comment_ NOTIFY changed)
-    Q_PROPERTY(evenfall::ReviewValues review MEMBER review_ NOTIFY changed)
-    Q_PROPERTY(evenfall::PuzzleValues puzzle MEMBER puzzle_ NOTIFY changed)
-    Q_PROPERTY(evenfall::ResultValues result MEMBER result_ NOTIFY changed)
-    Q_PROPERTY(evenfall::SkinValues skin MEMBER skin_ NOTIFY changed)
-    Q_PROPERTY(evenfall::MessageValues message MEMBER message_ NOTIFY changed)
+    Q_PROPERTY(evenfall::WelcomeValues welcome READ welcome NOTIFY changed)
+    Q_PROPERTY(evenfall::FirstValues first READ first NOTIFY changed)
+    Q_PROPERTY(evenfall::CallValues call READ call NOTIFY changed)
+    Q_PROPERTY(evenfall::ListValues list READ list NOTIFY changed)
+    Q_PROPERTY(evenfall::StepValues step READ step NOTIFY changed)
+    Q_PROPERTY(evenfall::HelpValues help READ help NOTIFY changed)
+    Q_PROPERTY(evenfall::BedValues bed READ bed NOTIFY changed)
+    Q_PROPERTY(evenfall::NightValues night READ night NOTIFY changed)
+    Q_PROPERTY(evenfall::TimeValues time READ time NOTIFY changed)
+    Q_PROPERTY(evenfall::AmountValues amount READ amount NOTIFY changed)
+    Q_PROPERTY(evenfall::CommentValues comment READ comment NOTIFY changed)
+    Q_PROPERTY(evenfall::ReviewValues review READ review NOTIFY changed)
+    Q_PROPERTY(evenfall::PuzzleValues puzzle READ puzzle NOTIFY changed)
+    Q_PROPERTY(evenfall::ResultValues result READ result NOTIFY changed)
+    Q_PROPERTY(evenfall::PictureValues picture READ picture NOTIFY changed)
+    Q_PROPERTY(evenfall::SkinValues skin READ skin NOTIFY changed)
+    Q_PROPERTY(evenfall::MessageValues message READ message NOTIFY changed)
 
   public:
     struct Settings {
         std::filesystem::path records; ///< where record folders go
+        Clinic clinic;                 ///< for the page that says that the journal cannot be opened
         QString language;              ///< overrides the visit's; empty: as the visit says
         double text_scale = 1.0;
         bool motion = true;
@@ -66,6 +68,7 @@ class Kiosk : public QObject {
     Kiosk(OpenSession open, Settings settings, QObject* parent = nullptr);
 
     const Session* session() const { return session_.get(); }
+    const QString& screen() const { return screen_; }
     QString page() const;
     QString tone() const;
     bool can_go_back() const;
@@ -74,10 +77,31 @@ class Kiosk : public QObject {
     double text_scale() const { return settings_.text_scale; }
     bool motion() const { return settings_.motion; }
     const Words& words() const { return *words_; }
+    // What the screens show; only those of the screen that is up are current.
+    const WelcomeValues& welcome() const { return welcome_; }
+    const FirstValues& first() const { return first_; }
+    const CallValues& call() const { return call_; }
+    const ListValues& list() const { return list_; }
+    const StepValues& step() const { return step_; }
+    const HelpValues& help() const { return help_; }
+    const BedValues& bed() const { return bed_; }
+    const NightValues& night() const { return night_; }
+    const TimeValues& time() const { return time_; }
+    const AmountValues& amount() const { return amount_; }
+    const CommentValues& comment() const { return comment_; }
+    const ReviewValues& review() const { return review_; }
+    const PuzzleValues& puzzle() const { return puzzle_; }
+    const ResultValues& result() const { return result_; }
+    const SkinValues& skin() const { return skin_; }
+    const MessageValues& message() const { return message_; }
+    const PictureValues& picture() const { return picture_; }
+
     /// For rehearsals: does at once what the page would do by itself after a while.
     void let_time_pass();
     /// For tours: opens any page as if the person had come there.
     bool open_page(const std::string& page);
+    /// Opens the session again, as "Try again" does.
+    void reopen();
 
     Q_INVOKABLE void goOn();
     Q_INVOKABLE void goBack();
@@ -181,6 +205,7 @@ class Kiosk : public QObject {
     ReviewValues review_;
     PuzzleValues puzzle_;
     ResultValues result_;
+    PictureValues picture_;
     SkinValues skin_;
     MessageValues message_;
 };

@@ -127,8 +127,9 @@ struct WelcomeValues {
     EVENFALL_VALUE(QString, codeLabel)
     EVENFALL_VALUE(QString, nightLabel)
     EVENFALL_VALUE(QVariantList, languages)
+    EVENFALL_VALUE(QString, mainLabel)
   public:
-    QString title, body, clinicName, codeLabel, nightLabel;
+    QString title, body, clinicName, codeLabel, nightLabel, mainLabel;
     QVariantList languages;
 };
 
@@ -351,10 +352,8 @@ struct ResultValues {
     EVENFALL_VALUE(QString, pictureText)
     EVENFALL_VALUE(QString, clinicText)
     EVENFALL_VALUE(QString, mainLabel)
-    EVENFALL_VALUE(evenfall::PictureValues, picture)
   public:
     QString sentence, rangeText, explain, pictureText, clinicText, mainLabel;
-    PictureValues picture;
 };
 
 struct SkinValues {

@@ -45,10 +45,13 @@ bool Player::start()
     clock_ = std::make_shared<SimulatedClock>(zone.read(begin).first);
     Kiosk::Settings settings;
     settings.language = setting_.language;
+    settings.clinic = setting_.visit.visit.clinic;
     settings.text_scale = setting_.text_scale;
     settings.motion = false; // pictures of moving things would differ from run to run
-    settings.records = setting_.data;
+    settings.records = records_.empty() ? setting_.data : records_;
     const auto open = [this]() -> Result<std::unique_ptr<Session>> {
+        if (fail_opening_)
+            return *fail_opening_;
         if (setting_.data.empty())
             return Session::begin(setting_.visit, make_memory_journal(), clock_);
         Result<Opened> opened = open_journal(setting_.data / "journal.db");
@@ -58,7 +61,7 @@ bool Player::start()
     };
     kiosk_ = std::make_unique<Kiosk>(open, settings);
     if (!kiosk_->session()) {
-        faults_ << QStringLiteral("no session: ") + kiosk_->property("message").value<MessageValues>().detail;
+        faults_ << QStringLiteral("no session: ") + kiosk_->message().detail;
         return false;
     }
     wake_accessibility();
@@ -78,23 +81,45 @@ void Player::settle()
         faults_ << QStringLiteral("QML: ") + warning;
 }
 
+void Player::press(const SeenControl& control)
+{
+    if (!control.enabled) {
+        faults_ << QStringLiteral("on %1, \"%2\" is disabled").arg(kiosk_->screen(), control.name);
+        return;
+    }
+    finger(window_->window(), control.rect.center());
+    settle();
+}
+
 void Player::tap(const QString& name)
 {
     QStringList there;
     for (const SeenControl& control : seen_controls(window_->window())) {
+        if (control.name == name)
+            return press(control);
         there << control.name;
-        if (control.name != name)
-            continue;
-        if (!control.enabled) {
-            faults_ << QStringLiteral("on %1, \"%2\" is disabled").arg(kiosk_->property("screen").toString(), name);
-            return;
-        }
-        finger(window_->window(), control.rect.center());
-        settle();
-        return;
     }
     faults_ << QStringLiteral("on %1 (%2) there is no \"%3\"; there are: %4")
-                   .arg(kiosk_->property("screen").toString(), kiosk_->page(), name, there.join(QStringLiteral(" | ")));
+                   .arg(kiosk_->screen(), kiosk_->page(), name, there.join(QStringLiteral(" | ")));
+}
+
+void Player::tap_object(const QString& object_name)
+{
+    for (const SeenControl& control : seen_controls(window_->window())) {
+        if (control.item->objectName() == object_name)
+            return press(control);
+    }
+    faults_ << QStringLiteral("on %1 there is no control %2").arg(kiosk_->screen(), object_name);
+}
+
+void Player::tap_main()
+{
+    tap(window_->screen_property("mainLabel"));
+}
+
+void Player::tap_second()
+{
+    tap(window_->screen_property("secondLabel"));
 }
 
 void Player::tap_anywhere()
@@ -120,7 +145,7 @@ void Player::type(const QString& text)
 
 void Player::expect(const QString& screen)
 {
-    const QString now = kiosk_->property("screen").toString();
+    const QString now = kiosk_->screen();
     if (now != screen)
         faults_ << QStringLiteral("expected the screen %1, but %2 is up (page %3)").arg(screen, now, kiosk_->page());
 }
@@ -141,6 +166,14 @@ void Player::until(const char* time_of_day)
     if (target <= now)
         target += std::chrono::hours(24);
     clock_->reach(zone.read(target).first);
+}
+
+void Player::trouble_picture(const char* code)
+{
+    fail_opening_ = Problem{Fault::io, code, "", "journal: shown for the tour"};
+    kiosk_->reopen();
+    expect(QStringLiteral("trouble"));
+    picture(QStringLiteral("trouble-") + QString::fromLatin1(code).replace(QLatin1Char('_'), QLatin1Char('-')));
 }
 
 QImage Player::picture(const QString& name)

@@ -4,6 +4,7 @@
 
 #include "kiosk/clock.h"
 #include "kiosk/kiosk.h"
+#include "stage/observer.h"
 #include "stage/window.h"
 
 #include <QDir>
@@ -43,10 +44,19 @@ class Player {
 
     /// Taps the control with this name; a fault when there is none, or it is disabled.
     void tap(const QString& name);
+    /// Taps the main action of the page, or its second one.
+    void tap_main();
+    void tap_second();
+    /// Taps the control with this object name: for rows that share their words with other rows.
+    void tap_object(const QString& object_name);
     /// Taps anywhere: the first touch of a dark page.
     void tap_anywhere();
     /// Types text into the field that has the focus, or the only one there is.
     void type(const QString& text);
+    /// Where records go when that is not the data folder. Before start().
+    void records_into(std::filesystem::path folder) { records_ = std::move(folder); }
+    /// A picture of the page that says what is wrong with the journal, as it looks for this code.
+    void trouble_picture(const char* code);
     /// Says what screen must be up now.
     void expect(const QString& screen);
     void expect_true(bool fact, const QString& otherwise);
@@ -61,12 +71,15 @@ class Player {
 
   private:
     void settle();
+    void press(const SeenControl& control);
     Setting setting_;
     std::shared_ptr<SimulatedClock> clock_;
     std::unique_ptr<Kiosk> kiosk_;
     std::unique_ptr<KioskWindow> window_;
     QJsonArray screens_;
     QStringList faults_;
+    std::filesystem::path records_;
+    std::optional<Problem> fail_opening_; ///< the next opening of the journal says so
     int number_ = 0;
 };
 

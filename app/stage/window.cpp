@@ -6,6 +6,7 @@
 
 #include <QCoreApplication>
 #include <QQmlContext>
+#include <QQuickItem>
 #include <QtQml/qqmlextensionplugin.h>
 
 Q_IMPORT_QML_PLUGIN(Evenfall_UiPlugin)
@@ -33,6 +34,12 @@ KioskWindow::KioskWindow(Kiosk& kiosk, QSize size)
 }
 
 KioskWindow::~KioskWindow() = default;
+
+QString KioskWindow::screen_property(const char* name) const
+{
+    const QQuickItem* screen = window_->property("screenItem").value<QQuickItem*>();
+    return screen ? screen->property(name).toString() : QString();
+}
 
 QStringList KioskWindow::take_warnings() { return std::exchange(warnings_, {}); }
 

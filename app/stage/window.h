@@ -24,6 +24,8 @@ class KioskWindow {
 
     bool ok() const { return window_ != nullptr; }
     QQuickWindow& window() const { return *window_; }
+    /// A property of the screen that is up, as text: the labels of its actions.
+    QString screen_property(const char* name) const;
     /// Warnings of QML and of Qt Quick since the last call.
     QStringList take_warnings();
     /// Lets bindings, layouts and pictures settle.

@@ -57,8 +57,9 @@ bool Words::right_to_left() const { return locale_.textDirection() == Qt::RightT
 QString Words::of(const char* id, const QStringList& args) const
 {
     QString text = qtTrId(id);
-    for (const QString& arg : args)
-        text = text.arg(arg);
+    // One text may serve parts with and without a number: what it does not ask for is left out.
+    for (int n = 0; n < args.size() && text.contains(QLatin1Char('%')); ++n)
+        text = text.arg(args[n]);
     return text;
 }
 

@@ -77,36 +77,41 @@ TimeRange open_end(const NightState& state, Instant from)
     return TimeRange::exactly(from);
 }
 
+/// Pairs the notes of one kind of beginning with those that end it.
+struct Pairing {
+    std::string_view begins, ends;
+    std::vector<Instant> open; ///< at most one
+
+    /// True when this note left an earlier beginning without its end.
+    bool take(const NightNote& note, const NightState& state, std::vector<Awakening>& found)
+    {
+        const bool again = note.kind == begins && !open.empty();
+        if (again || (note.kind == ends && !open.empty())) {
+            const Instant from = open.back();
+            found.push_back({TimeRange::exactly(from), again ? open_end(state, from) : TimeRange::exactly(note.at), std::nullopt});
+            open.clear();
+        }
+        if (note.kind == begins)
+            open.push_back(note.at);
+        return again;
+    }
+};
+
 std::vector<Awakening> noted_awakenings(const NightState& state, std::vector<Instant>& forgotten_back)
 {
     std::vector<Awakening> found;
-    std::optional<Instant> awake, up;
-    const auto close = [&found](std::optional<Instant>& from, const TimeRange& to) {
-        found.push_back({TimeRange::exactly(*from), to, std::nullopt});
-        from.reset();
-    };
+    Pairing awake{kinds::awake, kinds::asleep, {}};
+    Pairing up{kinds::up, kinds::back, {}};
     for (const NightNote& note : state.notes) {
-        if (note.kind == kinds::awake) {
-            if (awake)
-                close(awake, open_end(state, *awake));
-            awake = note.at;
-        } else if (note.kind == kinds::asleep && awake) {
-            close(awake, TimeRange::exactly(note.at));
-        } else if (note.kind == kinds::up) {
-            if (up) {
-                forgotten_back.push_back(*up);
-                close(up, open_end(state, *up));
-            }
-            up = note.at;
-        } else if (note.kind == kinds::back && up) {
-            close(up, TimeRange::exactly(note.at));
-        }
+        awake.take(note, state, found);
+        const std::vector<Instant> before = up.open;
+        if (up.take(note, state, found))
+            forgotten_back.insert(forgotten_back.end(), before.begin(), before.end());
     }
-    if (awake)
-        close(awake, open_end(state, *awake));
-    if (up) {
-        forgotten_back.push_back(*up);
-        close(up, open_end(state, *up));
+    forgotten_back.insert(forgotten_back.end(), up.open.begin(), up.open.end());
+    for (const Pairing& left : {awake, up}) {
+        for (const Instant from : left.open)
+            found.push_back({TimeRange::exactly(from), open_end(state, from), std::nullopt});
     }
 
     // Up while noted awake is one awakening, not two.

@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#include "stage/program.h"
+
+#include "base/file.h"
+#include "kiosk/kiosk.h"
+#include "stage/player.h"
+#include "stage/rehearsal.h"
+#include "stage/tour.h"
+#include "stage/window.h"
+
+#include <QCommandLineParser>
+#include <QDir>
+#include <QFontDatabase>
+#include <QGuiApplication>
+#include <QQuickWindow>
+#include <QStandardPaths>
+#include <cerrno>
+#include <cstdio>
+#include <filesystem>
+#include <sys/stat.h>
+
+namespace evenfall {
+namespace {
+
+constexpr int bad_usage = 2;
+constexpr int io_fault = 3;
+
+void say(const QString& line) { std::fprintf(stderr, "%s\n", qPrintable(line)); }
+
+std::filesystem::path assets()
+{
+    const QByteArray named = qgetenv("EVENFALL_ASSETS");
+    if (!named.isEmpty())
+        return std::filesystem::path(named.toStdString());
+    const std::filesystem::path installed = std::filesystem::path(QCoreApplication::applicationDirPath().toStdString()) / ".." / "share" / "evenfall";
+    return std::filesystem::exists(installed) ? installed : std::filesystem::path(EVENFALL_ASSETS_DIR);
+}
+
+/// A folder of our own, closed to everybody else.
+Status make_private_folder(const std::filesystem::path& folder)
+{
+    std::error_code error;
+    std::filesystem::create_directories(folder, error);
+    if (error)
+        return io_problem("cannot make the folder", folder, error.value());
+    if (::chmod(folder.c_str(), 0700) != 0)
+        return io_problem("cannot close to others", folder, errno);
+    return Done{};
+}
+
+struct Options {
+    QString visit, data, tour, rehearse, language;
+    QSize size{1280, 800};
+    double text_scale = 1.0;
+    bool windowed = false, quit_after_first_frame = false;
+    bool no_screen() const { return !tour.isEmpty() || !rehearse.isEmpty(); }
+};
+
+std::optional<QSize> parse_size(const QString& text)
+{
+    const QStringList two = text.split(QLatin1Char('x'));
+    bool first = false, second = false;
+    if (two.size() != 2)
+        return std::nullopt;
+    const QSize size(two[0].toInt(&first), two[1].toInt(&second));
+    const bool fine = first && second && size.width() >= 320 && size.height() >= 320 && size.width() <= 8000 && size.height() <= 8000;
+    return fine ? std::optional(size) : std::nullopt;
+}
+
+/// Options, or nothing when the usage is bad (which was said).
+std::optional<Options> parse_options()
+{
+    QCommandLineParser parser;
+    parser.setApplicationDescription(QStringLiteral("Evenfall: the bedside companion for a home sleep study"));
+    const QCommandLineOption visit(QStringLiteral("visit"), QStringLiteral("The visit to open (default: the demo)."), QStringLiteral("FILE"));
+    const QCommandLineOption data(QStringLiteral("data"), QStringLiteral("Where the journal and the records are."), QStringLiteral("DIR"));
+    const QCommandLineOption windowed(QStringLiteral("windowed"), QStringLiteral("In a window, not over the whole screen."));
+    const QCommandLineOption quit(QStringLiteral("quit-after-first-frame"), QStringLiteral("Shows one frame and ends."));
+    const QCommandLineOption tour(QStringLiteral("tour"), QStringLiteral("Writes a picture of every screen; needs no display."), QStringLiteral("DIR"));
+    const QCommandLineOption rehearse(QStringLiteral("rehearse"), QStringLiteral("Plays a whole demo night; needs no display."), QStringLiteral("DIR"));
+    const QCommandLineOption language(QStringLiteral("lang"), QStringLiteral("Language, two letters."), QStringLiteral("L"));
+    const QCommandLineOption size(QStringLiteral("size"), QStringLiteral("Size in pixels (default 1280x800)."), QStringLiteral("WxH"));
+    const QCommandLineOption scale(QStringLiteral("text-scale"), QStringLiteral("1.0 to 2.0."), QStringLiteral("S"));
+    parser.addOptions({visit, data, windowed, quit, tour, rehearse, language, size, scale});
+    const QCommandLineOption help = parser.addHelpOption();
+    if (!parser.parse(QCoreApplication::arguments())) {
+        say(QStringLiteral("evenfall: ") + parser.errorText());
+        return std::nullopt;
+    }
+    if (parser.isSet(help))
+        parser.showHelp(0);
+    if (!parser.positionalArguments().isEmpty()) {
+        say(QStringLiteral("evenfall: \"%1\" is not an option; see --help").arg(parser.positionalArguments().constFirst()));
+        return std::nullopt;
+    }
+    Options options;
+    options.visit = parser.value(visit);
+    options.data = parser.value(data);
+    options.tour = parser.value(tour);
+    options.rehearse = parser.value(rehearse);
+    options.language = parser.value(language);
+    options.windowed = parser.isSet(windowed);
+    options.quit_after_first_frame = parser.isSet(quit);
+    if (!options.language.isEmpty() && !Words::languages().contains(options.language)) {
+        say(QStringLiteral("evenfall: --lang %1: no such language; right would be one of: %2").arg(options.language, Words::languages().join(QStringLiteral(", "))));
+        return std::nullopt;
+    }
+    if (parser.isSet(size)) {
+        const std::optional<QSize> wanted = parse_size(parser.value(size));
+        if (!wanted) {
+            say(QStringLiteral("evenfall: --size %1: right would be such as 1280x800").arg(parser.value(size)));
+            return std::nullopt;
+        }
+        options.size = *wanted;
+    }
+    if (parser.isSet(scale)) {
+        bool fine = false;
+        options.text_scale = parser.value(scale).toDouble(&fine);
+        if (!fine || options.text_scale < 1.0 || options.text_scale > 2.0) {
+            say(QStringLiteral("evenfall: --text-scale %1: right would be 1.0 to 2.0").arg(parser.value(scale)));
+            return std::nullopt;
+        }
+    }
+    return options;
+}
+
+/// An empty folder to write into; the exit status when there is none.
+int empty_folder(const QString& name)
+{
+    QDir folder(name);
+    if (folder.exists() && !folder.isEmpty()) {
+        say(QStringLiteral("%1: /: the folder is not empty; right would be a new or an empty one").arg(name));
+        return static_cast<int>(Fault::refused);
+    }
+    if (!folder.mkpath(QStringLiteral("."))) {
+        say(QStringLiteral("%1: /: the folder cannot be made; right would be a place that can be written").arg(name));
+        return io_fault;
+    }
+    return 0;
+}
+
+int play(const Options& options, VisitWithKit visit)
+{
+    const bool touring = !options.tour.isEmpty();
+    const QString folder = touring ? options.tour : options.rehearse;
+    if (const int status = empty_folder(folder); status != 0)
+        return status;
+    Player::Setting setting;
+    setting.visit = std::move(visit);
+    setting.language = options.language;
+    setting.size = options.size;
+    setting.text_scale = options.text_scale;
+    setting.pictures = QDir(folder);
+    if (!touring)
+        setting.data = folder.toStdString();
+    const QStringList faults = touring ? make_tour(setting) : rehearse(setting);
+    for (const QString& fault : faults)
+        say(QStringLiteral("%1: /: %2").arg(folder, fault));
+    return faults.isEmpty() ? 0 : static_cast<int>(Fault::refused);
+}
+
+int show(const Options& options, VisitWithKit visit)
+{
+    const QString chosen = options.data.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + QStringLiteral("/evenfall") : options.data;
+    const std::filesystem::path data = chosen.toStdString();
+    const std::filesystem::path records = data / "records";
+    const auto clock = std::make_shared<const SystemClock>();
+    // Everything that can fail does so inside, so that the kiosk can say it in plain words.
+    const auto open = [&]() -> Result<std::unique_ptr<Session>> {
+        for (const std::filesystem::path& folder : {data, records}) {
+            if (Status made = make_private_folder(folder); !made)
+                return made.problems();
+        }
+        Result<Opened> opened = open_journal(data / "journal.db");
+        if (!opened)
+            return opened.problems();
+        return Session::begin(visit, std::move(opened->journal), clock);
+    };
+    Kiosk::Settings settings;
+    settings.records = records;
+    settings.clinic = visit.visit.clinic;
+    settings.language = options.language;
+    settings.text_scale = options.text_scale;
+    Kiosk kiosk(open, settings);
+    KioskWindow window(kiosk, options.size);
+    if (!window.ok()) {
+        for (const QString& warning : window.take_warnings())
+            say(warning);
+        return 1;
+    }
+    QObject::connect(&kiosk, &Kiosk::finished, qApp, &QCoreApplication::quit);
+    if (options.quit_after_first_frame)
+        QObject::connect(&window.window(), &QQuickWindow::frameSwapped, qApp, &QCoreApplication::quit, Qt::QueuedConnection);
+    if (!options.windowed && !options.quit_after_first_frame)
+        window.window().showFullScreen();
+    const int status = QCoreApplication::exec();
+    const QStringList warnings = window.take_warnings();
+    for (const QString& warning : warnings)
+        say(warning);
+    return warnings.isEmpty() ? status : 1;
+}
+
+} // namespace
+
+int run_program(int& argc, char** argv)
+{
+    // Before Qt reads them: a tour needs no display, and pictures come out alike on every machine.
+    for (int i = 1; i < argc; ++i) {
+        const QByteArray argument(argv[i]);
+        if (argument.startsWith("--tour") || argument.startsWith("--rehearse"))
+            qputenv("QT_QPA_PLATFORM", "offscreen");
+    }
+    if (qEnvironmentVariableIsEmpty("QT_QUICK_BACKEND"))
+        qputenv("QT_QUICK_BACKEND", "software"); // starts in a third of the time, and needs no driver
+    QGuiApplication app(argc, argv);
+    QCoreApplication::setApplicationName(QStringLiteral("evenfall"));
+    QGuiApplication::setFont(QFont(QStringList{QStringLiteral("Inter"), QStringLiteral("Noto Sans Arabic"), QStringLiteral("Noto Sans")}.constFirst()));
+
+    const std::optional<Options> options = parse_options();
+    if (!options)
+        return bad_usage;
+    const std::filesystem::path file = options->visit.isEmpty() ? assets() / "visits" / "demo.json" : std::filesystem::path(options->visit.toStdString());
+    Result<VisitWithKit> visit = load_visit(file, {assets() / "kits"});
+    if (!visit) {
+        for (const Problem& problem : visit.problems())
+            say(QString::fromStdString(describe(file.string(), problem)));
+        return exit_status(visit.problems());
+    }
+    return options->no_screen() ? play(*options, std::move(visit.value())) : show(*options, std::move(visit.value()));
+}
+
+} // namespace evenfall

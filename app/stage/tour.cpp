@@ -1,0 +1,240 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#include "stage/tour.h"
+
+#include "answers/questions.h"
+#include "journal/kinds.h"
+#include "kiosk/figure_provider.h"
+
+#include <QBuffer>
+#include <QJsonDocument>
+
+namespace evenfall {
+namespace {
+
+void save_figures(const QDir& folder, WritingHand hand, QStringList& faults)
+{
+    const FigureStore store = built_in_figures();
+    for (const std::string& problem : store.problems())
+        faults << QString::fromStdString(problem);
+    for (const std::string& id : store.ids()) {
+        FigureRequest request;
+        request.id = id;
+        request.backdrop = true;
+        request.writing_hand = hand == WritingHand::right ? Hand::right : Hand::left;
+        // The whole person is shown as at the end of the evening.
+        for (const std::string& layer : store.layers(id))
+            request.parts[layer] = PartState::done;
+        const QImage image = draw_figure(store, request, QSize(800, 800));
+        QByteArray bytes;
+        QBuffer buffer(&bytes);
+        image.save(&buffer, "PNG");
+        save_bytes(folder.filePath(QStringLiteral("figure-%1.png").arg(QString::fromStdString(id))), bytes, faults);
+    }
+}
+
+QString file_name(const std::string& page)
+{
+    QString name = QString::fromStdString(page);
+    return name.replace(QLatin1Char('.'), QLatin1Char('-')).replace(QLatin1Char('_'), QLatin1Char('-'));
+}
+
+void evening(Player& play)
+{
+    const Session& session = play.session();
+    play.picture("welcome");
+    play.tap_main();
+    play.picture("first-questions");
+    play.tap(play.label("first.some"));
+    play.picture("call-the-clinic");
+    play.tap_main();
+    play.picture("bag");
+    play.tap_second();
+    play.expect("call");
+    play.tap(play.label("common.back"));
+    play.tap_main();
+    bool helped = false;
+    while (play.kiosk().page() != QLatin1String("bed") && play.faults().size() < 5) {
+        const std::string page = play.session().state().page;
+        const Step* step = session.plan().step(page);
+        play.picture(file_name(page));
+        if (page == "check") {
+            for (const Part& part : session.kit().parts)
+                play.kiosk().toggle(QString::fromStdString(part.id));
+            play.picture("check-all-right");
+        } else if (page == "light") {
+            for (const Light& light : session.kit().lights) {
+                play.kiosk().choose(QString::fromStdString(light.id));
+                play.picture(QStringLiteral("light-") + file_name(light.id));
+            }
+            for (const Light& light : session.kit().lights) {
+                if (light.meaning == Light::Meaning::recording)
+                    play.kiosk().choose(QString::fromStdString(light.id));
+            }
+        } else if (step && step->phase == Phase::put_on && !helped) {
+            helped = true;
+            play.tap_second(); // this isn't working
+            play.picture("help");
+            play.kiosk().choose(QString::fromStdString(step->helps.front().id));
+            play.picture("help-fix");
+            play.kiosk().solved();
+        }
+        if (step)
+            play.pass(step->seconds);
+        play.kiosk().goOn();
+    }
+    play.picture("lights-out");
+    play.kiosk().goOn();
+}
+
+void night(Player& play)
+{
+    const QString sensor = QString::fromStdString(play.session().kit().sensors().back());
+    Kiosk& kiosk = play.kiosk();
+    play.pass(std::chrono::hours(3));
+    play.picture("night-dark");
+    play.tap_anywhere();
+    play.picture("night-areas");
+    kiosk.noteAwake();
+    play.picture("night-noted-awake");
+    kiosk.let_time_pass();
+    kiosk.wake();
+    kiosk.noteUp();
+    play.picture("night-noted-up");
+    kiosk.let_time_pass();
+    play.pass(std::chrono::minutes(6));
+    kiosk.wake();
+    play.picture("night-areas-up");
+    kiosk.noteUp();
+    play.picture("night-still-on");
+    kiosk.no();
+    play.picture("night-which-off");
+    kiosk.choose(sensor);
+    play.picture("night-noted-off");
+    kiosk.leaveFace();
+    play.picture("night-refit");
+    kiosk.leaveFace();
+    kiosk.noteOff();
+    play.picture("night-which-on");
+    play.pass(std::chrono::minutes(2));
+    kiosk.choose(sensor);
+    play.picture("night-noted-on");
+    kiosk.let_time_pass();
+    kiosk.wake();
+    kiosk.noteAwake();
+    kiosk.let_time_pass();
+    kiosk.wake();
+    kiosk.askHelp();
+    play.picture("night-help");
+    for (const std::string& help : night_helps()) {
+        if (help == "off")
+            continue;
+        kiosk.askHelp();
+        kiosk.choose(QString::fromStdString(help));
+        play.picture(QStringLiteral("night-help-") + file_name(help));
+    }
+    play.until("06:40");
+    kiosk.upForDay();
+    play.picture("night-up-for-the-day");
+    kiosk.upConfirmed();
+}
+
+void morning(Player& play)
+{
+    Kiosk& kiosk = play.kiosk();
+    play.picture("morning");
+    kiosk.goOn();
+    for (const std::string_view question : questions::all) {
+        const QString name = QStringLiteral("question-") + file_name(std::string(question));
+        play.picture(name);
+        if (question == questions::into_bed) {
+            kiosk.stepTime(-10, "time");
+            play.picture(name + "-changed");
+            for (const char* how : {"about", "between", "unsure", "exact"}) {
+                kiosk.chooseSureness(how);
+                play.picture(name + "-" + how);
+            }
+        } else if (question == questions::asleep_after) {
+            kiosk.stepAmount(15);
+            play.picture(name + "-chosen");
+        } else if (question == questions::off) {
+            kiosk.addEvent();
+            play.picture(name + "-which");
+            kiosk.choose(QString::fromStdString(play.session().kit().sensors().front()));
+            kiosk.goOn();
+            play.picture(name + "-from");
+            kiosk.chooseSureness("about");
+            kiosk.goOn();
+            play.picture(name + "-end");
+            kiosk.choose("yes");
+            play.picture(name + "-to");
+            kiosk.goBack();
+        } else if (question == questions::compare) {
+            kiosk.choose("usual");
+            play.picture(name + "-chosen");
+        } else if (question == questions::final_waking) {
+            // A slip of the finger: awake for good before going to bed.
+            kiosk.stepTime(-600, "time");
+            kiosk.chooseSureness("exact");
+        } else if (questions::asks_time(question)) {
+            kiosk.chooseSureness("exact");
+        }
+        const QString before = kiosk.page();
+        kiosk.goOn();
+        if (kiosk.page() == before)
+            kiosk.skip();
+    }
+    play.picture("review");
+    kiosk.goOn();
+    play.expect("puzzle");
+    play.picture("two-answers-do-not-fit");
+    kiosk.change(QString::fromUtf8("final_waking"));
+    kiosk.stepTime(600, "time");
+    kiosk.goOn();
+    kiosk.goOn();
+    play.expect("result");
+    play.picture("result");
+    kiosk.goOn();
+    while (kiosk.page() != QLatin1String("finished") && play.faults().size() < 5) {
+        const std::string page = play.session().state().page;
+        play.picture(file_name(page == "stop" ? "recorder-off" : page));
+        if (page == "skin") {
+            kiosk.skinSore();
+            play.picture("skin-sore");
+        }
+        if (page == "pack") {
+            for (size_t i = 0; i < play.session().kit().packing.size(); ++i)
+                kiosk.toggle(QString::number(i));
+            play.picture("pack-all");
+        }
+        kiosk.goOn();
+    }
+    play.picture("finished");
+}
+
+} // namespace
+
+QStringList make_tour(const Player::Setting& setting)
+{
+    Player::Setting own = setting;
+    // The tour leaves pictures, and nothing else: what it writes as a record goes to a folder that is
+    // taken away again.
+    const QString scratch = setting.pictures.filePath(QStringLiteral(".records"));
+    QDir().mkpath(scratch);
+    Player play(own);
+    play.records_into(scratch.toStdString());
+    if (!play.start())
+        return play.faults();
+    evening(play);
+    night(play);
+    morning(play);
+    for (const char* trouble : {"disk_full", "read_only", "second_copy", "damaged", "sync"})
+        play.trouble_picture(trouble);
+    QDir(scratch).removeRecursively();
+    save_figures(setting.pictures, setting.visit.visit.hand, play.faults());
+    const QJsonObject document{{"screens", play.screens()}};
+    save_bytes(setting.pictures.filePath(QStringLiteral("tour.json")), QJsonDocument(document).toJson(), play.faults());
+    return play.faults();
+}
+
+} // namespace evenfall
