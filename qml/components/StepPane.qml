@@ -22,7 +22,7 @@ Item {
         height: root.together && !root.upright ? Math.round(parent.height * 0.46) : parent.height
         figure: root.personFigure
         description: root.personFigureText
-        paceText: root.together ? "" : root.paceText
+        paceText: Theme.roomy ? "" : root.paceText
     }
     FigureCard {
         objectName: "larger"

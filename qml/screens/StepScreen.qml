@@ -50,7 +50,7 @@ Page {
     readonly property bool together: upright || Theme.roomy
     spacing: Theme.px(15)
     paneShare: together ? 0.32 : 0.215
-    paneShareUpright: Theme.roomy ? 0.26 : 0.37
+    paneShareUpright: Theme.roomy ? 0.26 : 0.33
     //: Button on each step: opens questions that help when the step does not work out.
     //% "This isn't working"
     secondLabel: qsTrId("step.trouble")
@@ -99,11 +99,6 @@ Page {
             text: root.canSpeak ? say.again : say.silent
             onClicked: if (root.canSpeak) root.sayAgain(); else root.shown = "sound"
         }
-    }
-    SmallWords {
-        width: parent.width
-        visible: root.upright && !Theme.roomy && text !== ""
-        text: root.paceText
     }
     Item {
         id: middle
