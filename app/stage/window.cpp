@@ -11,6 +11,7 @@
 
 Q_IMPORT_QML_PLUGIN(Evenfall_UiPlugin)
 Q_IMPORT_QML_PLUGIN(Evenfall_KioskPlugin)
+Q_IMPORT_QML_PLUGIN(Evenfall_AppPlugin)
 
 namespace evenfall {
 
