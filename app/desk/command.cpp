@@ -2,6 +2,8 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #include "command.h"
 
+#include "estimate/estimate_json.h"
+
 #include <algorithm>
 #include <ostream>
 
@@ -58,6 +60,12 @@ int report(const std::string& file, const Problems& problems, std::ostream& err)
     for (const Problem& problem : problems)
         err << describe(file, problem) << '\n';
     return exit_status(problems);
+}
+
+void print_problems(const Problems& problems, std::ostream& out)
+{
+    // A message may quote bytes of the file that are not UTF-8.
+    out << problems_to_json(problems).dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
 }
 
 int bad_usage(const std::string& wrong, const std::string& usage, std::ostream& err)

@@ -39,6 +39,9 @@ Result<Arguments> take_apart(std::span<const std::string> args, const std::vecto
 /// One line for each problem, as `FILE: /pointer: text`. Returns the exit status.
 int report(const std::string& file, const Problems& problems, std::ostream& err);
 
+/// {"problems": [...]} for programs.
+void print_problems(const Problems& problems, std::ostream& out);
+
 /// Says what is wrong with the call and how it is used. Returns 2.
 int bad_usage(const std::string& wrong, const std::string& usage, std::ostream& err);
 

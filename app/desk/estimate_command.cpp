@@ -40,7 +40,7 @@ int estimate_command(std::span<const std::string> args, std::ostream& out, std::
     const Result<Night> night = read_night(*text);
     const Problems problems = night ? contradictions(*night) : night.problems();
     if (!problems.empty()) {
-        out << problems_to_json(problems).dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
+        print_problems(problems, out);
         return report(file, problems, err);
     }
     const Estimate result = estimate(*night);

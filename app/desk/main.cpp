@@ -20,6 +20,8 @@ constexpr std::array commands{
     Entry{"kit", kit_command, "checks a kit file"},
     Entry{"plan", plan_command, "the steps of the evening, with their times"},
     Entry{"estimate", estimate_command, "minutes likely usable, from a night report"},
+    Entry{"record", record_command, "writes the record folder of a night"},
+    Entry{"verify", verify_command, "checks record folders"},
 };
 
 void help(std::ostream& out)

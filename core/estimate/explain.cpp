@@ -88,8 +88,8 @@ class Explainer {
 
     std::string clock(const TimeRange& range) const
     {
-        return range.exact() ? clock(range.earliest)
-                             : "some time from " + clock(range.earliest) + " to " + clock(range.latest);
+        return range.exact() ? "at " + clock(range.earliest)
+                             : "between " + clock(range.earliest) + " and " + clock(range.latest);
     }
 
     static std::string bounds(const Bounds& bounds)
@@ -114,12 +114,12 @@ class Explainer {
     {
         const auto end = [&](const char* name, const std::optional<TimeRange>& range) {
             if (range)
-                say(std::string(name) + ": " + clock(*range) + ".");
+                say(std::string(name) + " " + clock(*range) + ".");
         };
-        end("Recording from", night_.recording_from);
+        end("Recording started", night_.recording_from);
         end("Lights out", night_.lights_out);
         end("Lights on", night_.lights_on);
-        end("Recording to", night_.recording_to);
+        end("Recording ended", night_.recording_to);
         window_ = {*later_of(moment_of(night_.recording_from, Moment::middle),
                              moment_of(night_.lights_out, Moment::middle)),
                    *earlier_of(moment_of(night_.recording_to, Moment::middle),
@@ -137,9 +137,9 @@ class Explainer {
 
     std::string removal_line(const Removal& removal) const
     {
-        std::string line = removal.sensor + " was off from ";
-        line += removal.from ? clock(*removal.from) : "the start";
-        line += removal.to ? " to " + clock(*removal.to) : ", and was not put back";
+        std::string line = removal.sensor;
+        line += removal.from ? " came off " + clock(*removal.from) : " was off from the start";
+        line += removal.to ? ", back on " + clock(*removal.to) : ", not put back";
         const Span off = IntervalSet(read_interval(removal.from, removal.to, Reading::middle))
                              .measure_within(window_);
         return line + ": " + minutes(off) + " of the window, by best guess.";
@@ -249,28 +249,31 @@ class Explainer {
                  minutes(*night_.asleep_after) + " to fall asleep after lights out");
         if (night_.final_waking)
             take(Interval{night_.final_waking->middle(), distant_future},
-                 "after the final waking at " + clock(*night_.final_waking));
+                 "after the final waking " + clock(*night_.final_waking));
         std::vector<const Awakening*> by_length;
         if (night_.awake) {
             for (const Awakening& awakening : *night_.awake) {
                 if (awakening.to)
                     take(Interval{awakening.from.middle(), awakening.to->middle()},
-                         "from " + clock(awakening.from) + " to " + clock(*awakening.to));
+                         "woke " + clock(awakening.from) + ", asleep again " + clock(*awakening.to));
                 else
                     by_length.push_back(&awakening);
             }
         }
+        Span left = rest.measure();
         for (const Awakening* awakening : by_length) {
             const Instant begin = awakening->from.middle();
             const Span length = awakening->length.value_or(Span(0));
-            say("Awake: from " + clock(awakening->from) + " for " + minutes(length) + ": " +
-                minutes(intersect(rest, Interval{begin, begin + length}).measure()) +
-                " of what counts.");
+            const Span lost = std::min(left, rest.measure_within({begin, begin + length}));
+            left -= lost;
+            say("Awake: woke " + clock(awakening->from) + " for " + minutes(length) + ": " +
+                minutes(lost) + " of what counts.");
         }
         if (night_.awake_untimed && night_.awake_untimed->total > Span(0))
             say("Awake: " + plural(night_.awake_untimed->times, "time") + " without a clock time, " +
-                minutes(night_.awake_untimed->total) +
-                " together: counted in proportion to how much of the night counts.");
+                minutes(night_.awake_untimed->total) + " together: " +
+                minutes(left - estimate_.needed_asleep->best_guess) +
+                " of what counts, in proportion to how much of the night counts.");
         say("What counts while asleep, by the diary: " + bounds(*estimate_.needed_asleep) + ".");
     }
 

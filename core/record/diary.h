@@ -83,6 +83,14 @@ struct DiaryStart {
     std::string basis;               ///< recording_from, lights_out, first_entry
 };
 
+/// Pointers (RFC 6901, within evenfall.night/1) of all values of a night, in the order of the file:
+/// what `origins` can name.
+std::vector<std::string> value_pointers(const Night& night);
+
+/// Free text that every file of the record can carry: UTF-8 without control characters other than
+/// tab, line feed and carriage return.
+bool plain_text(std::string_view text);
+
 /// A diary of nothing but the night report. Refused: no code and number of the night, no dated entry.
 /// Contradictions are not refused here: a person may leave one open. See diary_to_json.
 Result<Diary> diary_from_night(const Night& night);

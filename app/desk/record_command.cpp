@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#include "command.h"
+
+#include "base/file.h"
+#include "estimate/contradictions.h"
+#include "record/folder.h"
+
+#include <cerrno>
+#include <ostream>
+#include <sys/stat.h>
+#include <unistd.h>
+
+namespace evenfall::desk {
+namespace {
+
+const std::string usage =
+    "usage: evenfall-desk record NIGHT.json --out DIR\n"
+    "       evenfall-desk record --from diary.json --out DIR\n"
+    "  Writes the record folder <code>_night-<n>_<yyyy-mm-dd> into DIR, from a night report or again\n"
+    "  from a record's own diary.json, and prints its path. DIR is made when only it is missing. A\n"
+    "  record that exists already is refused.\n";
+
+/// The folder for the record: made where it is missing, and removed again if nothing came into it.
+class OutFolder {
+  public:
+    explicit OutFolder(std::string path) : path_(std::move(path)) {}
+    ~OutFolder()
+    {
+        if (made_)
+            ::rmdir(path_.c_str()); // only an empty one goes
+    }
+    OutFolder(const OutFolder&) = delete;
+    OutFolder& operator=(const OutFolder&) = delete;
+
+    Status make()
+    {
+        made_ = ::mkdir(path_.c_str(), 0700) == 0;
+        if (!made_ && errno != EEXIST)
+            return io_problem("cannot create", path_, errno);
+        return Done{};
+    }
+
+  private:
+    std::string path_;
+    bool made_ = false;
+};
+
+Result<Diary> diary_of(const std::string& text, bool from_diary)
+{
+    if (from_diary)
+        return read_diary(text);
+    const Result<Night> night = read_night(text);
+    if (!night)
+        return night.problems();
+    if (Problems problems = contradictions(*night); !problems.empty())
+        return problems;
+    return diary_from_night(*night);
+}
+
+} // namespace
+
+int record_command(std::span<const std::string> args, std::ostream& out, std::ostream& err)
+{
+    const Result<Arguments> arguments = take_apart(args, {"--help"}, {"--out", "--from"});
+    if (!arguments)
+        return bad_usage(arguments.problems()[0].text, usage, err);
+    if (arguments->has("--help")) {
+        out << usage;
+        return 0;
+    }
+    const std::optional<std::string> from = arguments->option("--from");
+    const std::optional<std::string> folder = arguments->option("--out");
+    if (!folder)
+        return bad_usage("record needs --out DIR", usage, err);
+    if (arguments->rest.size() + (from ? 1 : 0) != 1)
+        return bad_usage("record takes one night report, or --from and one diary.json", usage, err);
+    const std::string file = from ? *from : arguments->rest[0];
+
+    const Result<std::string> text = read_file(file);
+    if (!text)
+        return report(file, text.problems(), err);
+    const Result<Diary> diary = diary_of(*text, from.has_value());
+    if (!diary) {
+        if (!from)
+            print_problems(diary.problems(), out);
+        return report(file, diary.problems(), err);
+    }
+    OutFolder parent(*folder);
+    if (const Status made = parent.make(); !made)
+        return report(*folder, made.problems(), err);
+    const Result<std::filesystem::path> written = write_record(*diary, *folder);
+    if (!written)
+        return report(*folder, written.problems(), err);
+    out << written->string() << '\n';
+    return 0;
+}
+
+} // namespace evenfall::desk
