@@ -276,10 +276,12 @@ Estimate estimate(const Night& night, const EstimateOptions& options)
     const Taken taken = taken_by_length(night, least, guess, most);
     Bounds asleep;
     asleep.at_least = least.measure() - held(taken.most, least.measure());
-    asleep.at_most = most.measure() - held(taken.least, most.measure());
-    // Awakenings that were told to overlap although they cannot could push the guess out of bounds.
+    // Wakes of known length that were told to overlap, although they are taken not to, take away too
+    // much. The minimum is then still one, so that it is the maximum that gives way.
+    asleep.at_most =
+        std::max(asleep.at_least, most.measure() - held(taken.least, most.measure()));
     asleep.best_guess = std::clamp(guess.measure() - held(taken.guess, guess.measure()),
-                                   asleep.at_least, std::max(asleep.at_least, asleep.at_most));
+                                   asleep.at_least, asleep.at_most);
     out.needed_asleep = asleep;
 
     const Interval night_span{night.lights_out ? night.lights_out->middle() : window.from,
