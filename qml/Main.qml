@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
 // SPDX-FileCopyrightText: Evenfall contributors
-pragma ComponentBehavior: Bound
 import QtQuick
 import Evenfall.Kiosk
 import Evenfall.Ui
@@ -34,7 +33,7 @@ Window {
             anchors.fill: parent
             focus: true
             sourceComponent: root.componentFor(root.kiosk.screen)
-            onLoaded: item.forceActiveFocus()
+            onLoaded: (item as Item).forceActiveFocus()
         }
     }
 

@@ -204,6 +204,7 @@ StepValues fill_step(const Session& session, const Words& words, const Look& loo
     values.figureText = values.title + QStringLiteral(". ") + values.body;
     values.personFigure = person_url(session, look, step.id);
     values.mainLabel = words.of(main_text(step));
+    values.speakReason = words.of("step.no_voice");
     values.troubleVisible = !step.helps.empty();
 
     const Instant bed = session.expected_bed();

@@ -150,6 +150,35 @@ const char* kind_name(SpanKind kind)
     return "awake";
 }
 
+bool is_full(const PictureSpan& span)
+{
+    return span.certainty == Certainty::solid && (span.kind == SpanKind::on || span.kind == SpanKind::asleep);
+}
+
+/// What may be so is drawn as a fade of the full bar between its neighbours: out of a full one, into
+/// a full one, or out and in again.
+void add_fade(QVariantList& rows, const PictureSpan& span, bool before_full, bool after_full, const NightPicture& picture)
+{
+    const auto seconds = [&picture](Instant when) { return std::chrono::duration<double>(when - picture.from).count(); };
+    const bool sleep = span.kind == SpanKind::asleep || span.kind == SpanKind::awake;
+    SpanRow row;
+    row.kind = sleep ? QStringLiteral("asleep") : QStringLiteral("on");
+    row.from = seconds(span.from);
+    row.to = seconds(span.to);
+    if (before_full != after_full) {
+        row.soft = before_full ? QStringLiteral("out") : QStringLiteral("in");
+        rows << QVariant::fromValue(row);
+        return;
+    }
+    const double middle = (row.from + row.to) / 2;
+    SpanRow second = row;
+    row.to = middle;
+    second.from = middle;
+    row.soft = before_full ? QStringLiteral("out") : QStringLiteral("in");
+    second.soft = before_full ? QStringLiteral("in") : QStringLiteral("out");
+    rows << QVariant::fromValue(row) << QVariant::fromValue(second);
+}
+
 PictureValues picture_values(const Session& session, const Words& words, const NightPicture& picture)
 {
     const auto seconds = [&picture](Instant when) { return std::chrono::duration<double>(when - picture.from).count(); };
@@ -158,12 +187,16 @@ PictureValues picture_values(const Session& session, const Words& words, const N
     for (const PictureLane& lane : picture.lanes) {
         LaneRow row;
         row.name = lane.id == "sleep" ? words.of("result.lane.sleep") : sensor_name(session, words, lane.id);
-        for (const PictureSpan& span : lane.spans) {
+        for (size_t i = 0; i < lane.spans.size(); ++i) {
+            const PictureSpan& span = lane.spans[i];
+            if (span.certainty == Certainty::soft) {
+                add_fade(row.spans, span, i > 0 && is_full(lane.spans[i - 1]), i + 1 < lane.spans.size() && is_full(lane.spans[i + 1]), picture);
+                continue;
+            }
             SpanRow one;
             one.from = seconds(span.from);
             one.to = seconds(span.to);
             one.kind = QString::fromLatin1(kind_name(span.kind));
-            one.soft = span.certainty == Certainty::soft;
             row.spans << QVariant::fromValue(one);
         }
         values.lanes << QVariant::fromValue(row);

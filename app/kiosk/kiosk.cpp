@@ -429,7 +429,7 @@ void Kiosk::leaveFace()
         last_noted_off_.clear();
         show_face(Face::advice);
     } else {
-        show_face(face_.face == Face::noted ? Face::dark : Face::areas);
+        show_face(Face::dark);
     }
     fill();
 }

@@ -78,11 +78,11 @@ struct SpanRow {
     EVENFALL_VALUE(double, from)
     EVENFALL_VALUE(double, to)
     EVENFALL_VALUE(QString, kind)
-    EVENFALL_VALUE(bool, soft)
+    EVENFALL_VALUE(QString, soft)
   public:
     double from = 0, to = 0;
-    QString kind;
-    bool soft = false;
+    QString kind; ///< on, off, asleep, awake
+    QString soft; ///< empty: certain; "out": less and less so towards the end; "in": more and more so
 };
 
 struct LaneRow {

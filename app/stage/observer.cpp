@@ -139,7 +139,7 @@ QList<SeenText> seen_texts(const QQuickWindow& window, const QImage& image)
     return texts;
 }
 
-QList<SeenControl> seen_controls(const QQuickWindow& window)
+QList<SeenControl> seen_controls(const QQuickWindow& window, bool out_of_sight)
 {
     QList<SeenControl> controls;
     each(window.contentItem(), [&](QQuickItem& item) {
@@ -147,7 +147,7 @@ QList<SeenControl> seen_controls(const QQuickWindow& window)
         if (!accessible || !is_control(accessible->role()))
             return;
         const QRectF rect = clipped_rect(item, scene_rect(item));
-        if (rect.width() < 1 || rect.height() < 1)
+        if (!out_of_sight && (rect.width() < 1 || rect.height() < 1))
             return;
         SeenControl seen;
         seen.name = accessible->text(QAccessible::Name);

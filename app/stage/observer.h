@@ -37,7 +37,8 @@ void wake_accessibility();
 
 /// Visible items only, taken from the live item tree and its accessibility interface.
 QList<SeenText> seen_texts(const QQuickWindow& window, const QImage& image);
-QList<SeenControl> seen_controls(const QQuickWindow& window);
+/// With `out_of_sight`, also what is scrolled away (its rect is then empty).
+QList<SeenControl> seen_controls(const QQuickWindow& window, bool out_of_sight = false);
 
 /// {"texts": [...], "controls": [...]} as design says for tour.json.
 QJsonObject describe_screen(const QQuickWindow& window, const QImage& image);

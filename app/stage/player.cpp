@@ -87,14 +87,22 @@ void Player::press(const SeenControl& control)
         faults_ << QStringLiteral("on %1, \"%2\" is disabled").arg(kiosk_->screen(), control.name);
         return;
     }
-    finger(window_->window(), control.rect.center());
+    QRectF rect = control.rect;
+    const QRectF whole = control.item->mapRectToScene(QRectF(0, 0, control.item->width(), control.item->height()));
+    if (rect.height() < whole.height() - 1) {
+        // Scrolled away: the page brings into sight what gets the focus.
+        control.item->forceActiveFocus(Qt::TabFocusReason);
+        settle();
+        rect = control.item->mapRectToScene(QRectF(0, 0, control.item->width(), control.item->height()));
+    }
+    finger(window_->window(), rect.center());
     settle();
 }
 
 void Player::tap(const QString& name)
 {
     QStringList there;
-    for (const SeenControl& control : seen_controls(window_->window())) {
+    for (const SeenControl& control : seen_controls(window_->window(), true)) {
         if (control.name == name)
             return press(control);
         there << control.name;
@@ -105,7 +113,7 @@ void Player::tap(const QString& name)
 
 void Player::tap_object(const QString& object_name)
 {
-    for (const SeenControl& control : seen_controls(window_->window())) {
+    for (const SeenControl& control : seen_controls(window_->window(), true)) {
         if (control.item->objectName() == object_name)
             return press(control);
     }

@@ -11,7 +11,7 @@
 
 #include <QCommandLineParser>
 #include <QDir>
-#include <QFontDatabase>
+#include <QFont>
 #include <QGuiApplication>
 #include <QQuickWindow>
 #include <QStandardPaths>
@@ -215,7 +215,8 @@ int run_program(int& argc, char** argv)
         qputenv("QT_QUICK_BACKEND", "software"); // starts in a third of the time, and needs no driver
     QGuiApplication app(argc, argv);
     QCoreApplication::setApplicationName(QStringLiteral("evenfall"));
-    QGuiApplication::setFont(QFont(QStringList{QStringLiteral("Inter"), QStringLiteral("Noto Sans Arabic"), QStringLiteral("Noto Sans")}.constFirst()));
+    QFont::insertSubstitutions(QStringLiteral("Inter"), {QStringLiteral("Noto Sans Arabic"), QStringLiteral("Noto Sans")});
+    QGuiApplication::setFont(QFont(QStringLiteral("Inter")));
 
     const std::optional<Options> options = parse_options();
     if (!options)

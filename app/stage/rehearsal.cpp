@@ -164,6 +164,7 @@ void morning(Player& play)
         play.picture(QString(page).replace(QLatin1Char('_'), QLatin1Char('-')));
         play.pass(minutes(2));
         play.tap_main();
+        play.expect_true(play.kiosk().page() != page, QStringLiteral("the page %1 does not go on").arg(page));
     }
     play.expect("finished");
     play.picture("finished");

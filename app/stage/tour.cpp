@@ -54,7 +54,7 @@ void evening(Player& play)
     play.tap(play.label("common.back"));
     play.tap_main();
     bool helped = false;
-    while (play.kiosk().page() != QLatin1String("bed") && play.faults().size() < 5) {
+    while (play.kiosk().page() != QLatin1String("bed") && play.faults().isEmpty()) {
         const std::string page = play.session().state().page;
         const Step* step = session.plan().step(page);
         play.picture(file_name(page));
@@ -82,6 +82,7 @@ void evening(Player& play)
         if (step)
             play.pass(step->seconds);
         play.kiosk().goOn();
+        play.expect_true(play.session().state().page != page, QStringLiteral("the page %1 does not go on").arg(file_name(page)));
     }
     play.picture("lights-out");
     play.kiosk().goOn();
@@ -190,12 +191,13 @@ void morning(Player& play)
     play.picture("two-answers-do-not-fit");
     kiosk.change(QString::fromUtf8("final_waking"));
     kiosk.stepTime(600, "time");
+    kiosk.chooseSureness("exact");
     kiosk.goOn();
     kiosk.goOn();
     play.expect("result");
     play.picture("result");
     kiosk.goOn();
-    while (kiosk.page() != QLatin1String("finished") && play.faults().size() < 5) {
+    while (kiosk.page() != QLatin1String("finished") && play.faults().isEmpty()) {
         const std::string page = play.session().state().page;
         play.picture(file_name(page == "stop" ? "recorder-off" : page));
         if (page == "skin") {
@@ -207,7 +209,9 @@ void morning(Player& play)
                 kiosk.toggle(QString::number(i));
             play.picture("pack-all");
         }
+        const QString before = kiosk.page();
         kiosk.goOn();
+        play.expect_true(kiosk.page() != before, QStringLiteral("the page %1 does not go on").arg(before));
     }
     play.picture("finished");
 }

@@ -50,6 +50,8 @@ void KioskWindow::settle() const
         QCoreApplication::sendPostedEvents();
         QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
     }
+    // Positioners lay out when a frame is drawn, and without a display nothing asks for one.
+    window_->grabWindow();
 }
 
 } // namespace evenfall

@@ -43,8 +43,11 @@ QtObject {
     readonly property string ok: qsTrId("night.ok")
 
     function title(face: string, given: string, noted: string): string {
+        if (face === "noted")
+            return noted;
+        if (given !== "")
+            return given;
         switch (face) {
-        case "noted": return noted;
         case "upConfirm": return upTitle;
         case "which": return whichTitle;
         case "stillOn": return stillTitle;
