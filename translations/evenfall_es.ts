@@ -293,11 +293,6 @@
         <extracomment>Two answers do not fit: opens this one of the two to change it.</extracomment>
         <translation>Cambiar esta</translation>
     </message>
-    <message id="result.from_notes">
-        <source>From your notes</source>
-        <extracomment>Small heading over the result: it comes only from what the person noted.</extracomment>
-        <translation>Según sus notas</translation>
-    </message>
     <message id="skin.fine">
         <source>My skin is fine</source>
         <extracomment>Skin check, answer: the skin under the tape looks and feels as usual.</extracomment>

@@ -36,7 +36,8 @@ FocusScope {
         FigureImage {
             anchors.horizontalCenter: parent.horizontalCenter
             visible: root.figure !== ""
-            width: Theme.px(300)
+            // Small enough that the words below it, and the number, are in sight.
+            width: Theme.px(root.phone !== "" ? 150 : 220)
             height: width
             figure: root.figure
             description: root.figureText

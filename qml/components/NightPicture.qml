@@ -22,8 +22,8 @@ Item {
     readonly property real length: Math.max(1, (picture.to ?? 1) - from)
     readonly property bool above: Theme.roomy || !Theme.landscape
     readonly property real nameWide: above ? 0 : Math.round(width * 0.17)
-    readonly property real bar: Theme.px(34)
-    readonly property real pitch: bar + Theme.px(10) + (above ? Math.round(Theme.small * 1.35) : 0)
+    readonly property real bar: Theme.px(26)
+    readonly property real pitch: bar + Theme.px(8) + (above ? Math.round(Theme.small * 1.35) : 0)
     implicitHeight: lanes.length * pitch + Math.round(Theme.small * 1.7)
     height: implicitHeight
     Accessible.role: Accessible.Graphic

@@ -65,6 +65,10 @@ Card {
                 text: root.timeText
                 color: root.dimmed ? Theme.softText : Theme.text
                 horizontalAlignment: Text.AlignHCenter
+                // "10:00 PM" stays on one line; where the clock has 12 hours it is a little smaller.
+                wrapMode: Text.NoWrap
+                fontSizeMode: Text.HorizontalFit
+                minimumPixelSize: Theme.body
                 font.pixelSize: root.compact ? Theme.title : Theme.huge
                 font.weight: Font.Bold
                 leading: 1.0

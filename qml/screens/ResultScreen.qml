@@ -7,7 +7,7 @@ import Evenfall.Ui
 /// What the night's notes say, and what to do now. Never a diagnosis, a score or a grade.
 ///
 /// sentence     what it means ("Your notes show about 5 to 6 and a half hours with all parts on.")
-/// whatNow      what to do next; rangeText: small, over the picture; explain: the soft edge in words
+/// whatNow      what to do next; rangeText: how many hours, rounded; explain: the soft edge in words
 /// picture      see NightPicture; pictureText: the same in words, for screen readers
 /// clinicText   "Your clinic decides from the recording."; mainLabel; main(), back()
 Page {
@@ -22,19 +22,12 @@ Page {
     property bool backVisible: false
     spacing: Theme.px(12)
     BackAction { objectName: "back"; visible: root.backVisible; onClicked: root.back() }
-    SmallWords {
-        width: parent.width
-        //: Small heading over the result: it comes only from what the person noted.
-        //% "From your notes"
-        text: qsTrId("result.from_notes")
-    }
     Title { width: parent.width; text: root.sentence }
+    Words { width: parent.width; text: root.rangeText; font.weight: Font.DemiBold }
     Words { width: parent.width; text: root.whatNow }
-    Words { width: parent.width; text: root.clinicText; font.weight: Font.DemiBold }
     Card {
         width: parent.width
         inset: Theme.px(20)
-        SmallWords { width: parent.width; text: root.rangeText }
         NightPicture {
             width: parent.width
             picture: root.picture
@@ -42,4 +35,5 @@ Page {
         }
         SmallWords { width: parent.width; text: root.explain }
     }
+    Words { width: parent.width; text: root.clinicText; font.weight: Font.DemiBold }
 }
