@@ -285,6 +285,7 @@ class EdfReader {
     std::size_t at_ = 0;
     Problems problems_;
     EdfHeader header_;
+    bool start_read_ = false;
     Span record_start_{0};
 
     void fault(std::size_t at, std::string code, std::string text)
@@ -365,6 +366,7 @@ class EdfReader {
         }
         header_.start = LocalTime(std::chrono::local_days(day).time_since_epoch()) + std::chrono::hours(hour) +
                         std::chrono::minutes(minute) + seconds(second);
+        start_read_ = true;
     }
 
     void kind()
@@ -434,8 +436,10 @@ class EdfReader {
         if (words(header_.patient) < 4 || header_.patient.find("  ") != std::string::npos)
             fault(8, "bad_identification", "\"" + header_.patient + "\"; right would be: code sex dd-MMM-yyyy name");
         const std::string known = "Startdate " + long_date(calendar(header_.start)) + " ";
+        // Where the date itself is faulty there is nothing to compare with.
         if (words(header_.recording) < 5 ||
-            !(header_.recording.starts_with(known) || header_.recording.starts_with("Startdate X ")))
+            (start_read_ && !header_.recording.starts_with(known) &&
+             !header_.recording.starts_with("Startdate X ")))
             fault(88, "bad_identification",
                   "\"" + header_.recording + "\"; right would be: " + known + "code technician equipment");
     }

@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+// The program as a person or a script calls it: exit status, standard output, standard error.
+#include "base/json.h"
+#include "core/record/diaries.h"
+
+#include <cstdio>
+#include <fstream>
+#include <sys/wait.h>
+
+namespace evenfall {
+namespace {
+
+namespace fs = std::filesystem;
+using test::slurp;
+using test::TemporaryDirectory;
+
+const std::string example = EVENFALL_SOURCE_DIR "/assets/schemas/examples/night.json";
+const std::string data = EVENFALL_SOURCE_DIR "/tests/data/night/";
+
+struct Ran {
+    int status = -1;
+    std::string out, err;
+};
+
+class Desk : public testing::Test {
+  protected:
+    TemporaryDirectory folder;
+
+    Ran run(const std::string& arguments)
+    {
+        const std::string out = (folder.path() / "stdout").string();
+        const std::string err = (folder.path() / "stderr").string();
+        const int ended = std::system((EVENFALL_BINARY_DIR "/bin/evenfall-desk " + arguments + " >" + out + " 2>" + err).c_str());
+        return {WIFEXITED(ended) ? WEXITSTATUS(ended) : -1, slurp(out), slurp(err)};
+    }
+    std::string file(const std::string& name, const std::string& content)
+    {
+        std::ofstream(folder.path() / name, std::ios::binary) << content;
+        return (folder.path() / name).string();
+    }
+    std::string path(const std::string& name) { return (folder.path() / name).string(); }
+};
+
+TEST_F(Desk, HelpIsFineAndNothingIsBadUsage)
+{
+    EXPECT_EQ(run("--help").status, 0);
+    EXPECT_NE(run("--help").out.find("estimate"), std::string::npos);
+    EXPECT_EQ(run("").status, 2);
+    EXPECT_EQ(run("dream").status, 2);
+    for (const char* command : {"estimate", "record", "verify"}) {
+        const Ran help = run(std::string(command) + " --help");
+        EXPECT_EQ(help.status, 0);
+        EXPECT_NE(help.out.find(std::string("usage: evenfall-desk ") + command), std::string::npos);
+        const Ran bare = run(command);
+        EXPECT_EQ(bare.status, 2);
+        EXPECT_NE(bare.err.find("usage:"), std::string::npos);
+        EXPECT_EQ(run(std::string(command) + " --dream " + example).status, 2);
+    }
+    EXPECT_EQ(run("record " + example).status, 2);
+    EXPECT_EQ(run("record " + example + " --out").status, 2);
+    EXPECT_EQ(run("record " + example + " --from " + example + " --out " + path("x")).status, 2);
+}
+
+TEST_F(Desk, EstimateOfTheExampleIsTheExample)
+{
+    const Ran ran = run("estimate " + example);
+    EXPECT_EQ(ran.status, 0);
+    EXPECT_EQ(ran.err, "");
+    EXPECT_EQ(ran.out, slurp(EVENFALL_SOURCE_DIR "/assets/schemas/examples/estimate.json"));
+}
+
+TEST_F(Desk, UnknownVerdictIsFine)
+{
+    const Ran ran = run("estimate " + data + "valid/least.json");
+    EXPECT_EQ(ran.status, 0);
+    EXPECT_EQ(Json::parse(ran.out)["verdict"], "unknown");
+}
+
+TEST_F(Desk, ExplainSpeaksEnglish)
+{
+    const Ran ran = run("estimate --explain " + example);
+    EXPECT_EQ(ran.status, 0);
+    EXPECT_NE(ran.out.find("What counts: at least 365 min, best guess 455 min, at most 545 min."), std::string::npos) << ran.out;
+}
+
+TEST_F(Desk, ProblemsComeAsJsonAndAsLines)
+{
+    const std::string night = data + "refused/removal_outside_night.json";
+    const Ran ran = run("estimate " + night);
+    EXPECT_EQ(ran.status, 1);
+    const Json problems = Json::parse(ran.out)["problems"];
+    ASSERT_EQ(problems.size(), 1u);
+    EXPECT_EQ(problems[0]["code"], "removal_outside_night");
+    EXPECT_EQ(problems[0]["at"], "/off/0");
+    EXPECT_EQ(ran.err, night + ": /off/0: " + problems[0]["text"].get<std::string>() + "\n");
+}
+
+TEST_F(Desk, StatusFollowsTheFault)
+{
+    EXPECT_EQ(run("estimate " + data + "malformed/unknown_key.json").status, 2);
+    EXPECT_EQ(run("estimate " + file("bytes.json", "\xff\xfe{")).status, 2);
+    EXPECT_EQ(run("estimate " + path("none.json")).status, 3);
+    EXPECT_EQ(run("estimate " + folder.path().string()).status, 3);
+    // A refused time and an unknown key: the highest wins.
+    const Ran both = run("estimate " + file("both.json", R"({"format":"evenfall.night/1","zone":"America/New_York","sensors":["f"],
+        "need":{"minutes":1,"groups":[["f"]]},"lights_out":"2026-11-01T01:30","dreams":1})"));
+    EXPECT_EQ(both.status, 2);
+    EXPECT_EQ(Json::parse(both.out)["problems"].size(), 2u);
+    EXPECT_EQ(run("estimate " + example + " >/dev/full; exit $?").status, 3);
+}
+
+TEST_F(Desk, EveryRefusedSampleGivesStatusOneAndEveryMalformedOneTwo)
+{
+    for (const auto& [kind, status] : {std::pair("refused", 1), std::pair("malformed", 2)})
+        for (const auto& sample : test::samples(std::string("night/") + kind)) {
+            EXPECT_EQ(run("estimate " + sample.string()).status, status) << sample;
+            EXPECT_EQ(run("record " + sample.string() + " --out " + path("out")).status, status) << sample;
+            EXPECT_FALSE(fs::exists(path("out"))) << sample; // nothing is left behind
+        }
+}
+
+TEST_F(Desk, RecordIsWrittenCheckedByOthersAndMadeAgainFromItself)
+{
+    const Ran written = run("record " + example + " --out " + path("first"));
+    EXPECT_EQ(written.status, 0) << written.err;
+    const std::string record = path("first") + "/SM-0417_night-1_2026-10-31";
+    EXPECT_EQ(written.out, record + "\n");
+    // coreutils' own reader of the sums
+    EXPECT_EQ(std::system(("cd '" + record + "' && sha256sum --strict --quiet -c SHA256SUMS").c_str()), 0);
+    EXPECT_EQ(run("verify " + record).status, 0);
+    EXPECT_EQ(run("record --from " + record + "/diary.json --out " + path("second")).status, 0);
+    EXPECT_EQ(std::system(("diff -r '" + path("first") + "' '" + path("second") + "'").c_str()), 0);
+    const Ran again = run("record " + example + " --out " + path("first"));
+    EXPECT_EQ(again.status, 1);
+    EXPECT_NE(again.err.find("exists already"), std::string::npos);
+    // The example of the schema is that very diary.
+    EXPECT_EQ(slurp(record + "/diary.json"), slurp(EVENFALL_SOURCE_DIR "/assets/schemas/examples/diary.json"));
+}
+
+TEST_F(Desk, RecordIntoAMissingOrUnwritablePlaceIsStatusThree)
+{
+    EXPECT_EQ(run("record " + example + " --out " + path("no/such")).status, 3);
+    EXPECT_EQ(run("record " + example + " --out " + file("plain", "x")).status, 3);
+    EXPECT_EQ(run("record " + example + " --out /proc").status, 3);
+    EXPECT_EQ(run("record --from " + path("none.json") + " --out " + path("out")).status, 3);
+    EXPECT_FALSE(fs::exists(path("out")));
+}
+
+TEST_F(Desk, RecordNeedsCodeAndOneTime)
+{
+    const Ran ran = run("record " + data + "valid/least.json --out " + path("out"));
+    EXPECT_EQ(ran.status, 1);
+    EXPECT_NE(ran.err.find("/visit"), std::string::npos) << ran.err;
+    EXPECT_FALSE(fs::exists(path("out")));
+}
+
+TEST_F(Desk, VerifyNamesTheWorstOfSeveralRecords)
+{
+    ASSERT_EQ(run("record " + example + " --out " + path("a")).status, 0);
+    const std::string good = path("a") + "/SM-0417_night-1_2026-10-31";
+    ASSERT_EQ(run("record " + example + " --out " + path("b")).status, 0);
+    const std::string bad = path("b") + "/SM-0417_night-1_2026-10-31";
+    std::ofstream(bad + "/diary.edf", std::ios::app) << "x";
+    const Ran both = run("verify " + good + " " + bad);
+    EXPECT_EQ(both.status, 1);
+    EXPECT_NE(both.out.find(good + ": fine"), std::string::npos);
+    EXPECT_NE(both.err.find(bad + "/diary.edf: "), std::string::npos);
+    EXPECT_EQ(run("verify " + bad + " " + path("none")).status, 3);
+    EXPECT_EQ(run("verify " + good + "/").status, 0); // as the shell completes it
+}
+
+} // namespace
+} // namespace evenfall
