@@ -1,0 +1,415 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#include "plan/plan.h"
+
+#include "core/kit/kits.h"
+#include "plan/stages.h"
+
+#include <algorithm>
+#include <set>
+
+namespace evenfall {
+namespace {
+
+using std::chrono::minutes;
+using std::chrono::seconds;
+using test::demo_kit;
+
+Plan plan_of(const Kit& kit, WritingHand hand = WritingHand::right)
+{
+    Result<Plan> plan = make_plan(kit, hand);
+    if (!plan)
+        throw std::runtime_error(test::all_told(plan.problems()));
+    return std::move(plan.value());
+}
+
+/// Place of a step in the order; fails the test when there is no such step.
+size_t place(const Plan& plan, const std::string& id)
+{
+    for (size_t i = 0; i < plan.steps.size(); ++i) {
+        if (plan.steps[i].id == id)
+            return i;
+    }
+    throw std::runtime_error("no step " + id);
+}
+
+Part& part_of(Kit& kit, const std::string& id)
+{
+    return *std::find_if(kit.parts.begin(), kit.parts.end(), [&](const Part& one) { return one.id == id; });
+}
+
+size_t index_of(const Kit& kit, const std::string& id)
+{
+    return static_cast<size_t>(kit.part(id) - kit.parts.data());
+}
+
+/// First and last step of a part in the order of the plan.
+std::pair<size_t, size_t> steps_of(const Plan& plan, const std::string& part)
+{
+    size_t first = plan.steps.size(), last = 0;
+    for (size_t i = 0; i < plan.steps.size(); ++i) {
+        if (plan.steps[i].part == part) {
+            first = std::min(first, i);
+            last = i;
+        }
+    }
+    EXPECT_LT(first, plan.steps.size()) << part;
+    return {first, last};
+}
+
+std::set<std::string> texts_of(const Plan& plan)
+{
+    std::set<std::string> ids;
+    for (const Step& step : plan.steps) {
+        for (const Text* text : {&step.label, &step.title, &step.body, &step.right, &step.why, &step.caution}) {
+            if (!text->id.empty())
+                ids.insert(text->id);
+            for (const TextArg& arg : text->args) {
+                if (const auto* part = std::get_if<TextArg::Part>(&arg.value))
+                    ids.insert(part->id);
+            }
+        }
+        for (const Help& help : step.helps) {
+            ids.insert(help.question.id);
+            ids.insert(help.fix.id);
+        }
+    }
+    return ids;
+}
+
+/// Every rule of order that holds for any kit.
+class PlanOfDemoKit : public testing::TestWithParam<std::tuple<std::string, WritingHand>> {
+  protected:
+    const Kit kit = demo_kit(std::get<0>(GetParam()));
+    const WritingHand hand = std::get<1>(GetParam());
+    const Plan plan = plan_of(kit, hand);
+};
+
+TEST_P(PlanOfDemoKit, HasEachStepOnce)
+{
+    std::set<std::string> ids;
+    for (const Step& step : plan.steps) {
+        EXPECT_TRUE(ids.insert(step.id).second) << step.id;
+        EXPECT_EQ(plan.step(step.id), &step);
+        EXPECT_GT(step.seconds.count(), 0) << step.id;
+        EXPECT_FALSE(step.figure.empty()) << step.id;
+    }
+    EXPECT_EQ(plan.step("nowhere"), nullptr);
+}
+
+TEST_P(PlanOfDemoKit, HasStepsForEveryPart)
+{
+    for (const Part& part : kit.parts) {
+        const auto [first, last] = steps_of(plan, part.id);
+        EXPECT_LE(first, last);
+        EXPECT_EQ(plan.step(part.id + ".plug") != nullptr, part.plug.has_value()) << part.id;
+    }
+}
+
+TEST_P(PlanOfDemoKit, PutsWhatCarriesBeforeWhatSitsOnIt)
+{
+    for (const Part& part : kit.parts) {
+        if (part.on.empty())
+            continue;
+        // A carrier with a plug need not be plugged in before something sits on it.
+        const size_t last = steps_of(plan, part.on).second;
+        const size_t worn = plan.steps[last].stage == "plug" ? last - 1 : last;
+        for (size_t i = 0; i <= worn; ++i) {
+            if (plan.steps[i].part == part.on && plan.steps[i].stage != "plug") {
+                EXPECT_LT(i, steps_of(plan, part.id).first) << part.id << " on " << part.on;
+            }
+        }
+    }
+}
+
+TEST_P(PlanOfDemoKit, PutsTheRecorderOnBeforeAnyPlug)
+{
+    const size_t recorder = steps_of(plan, kit.recorder()->id).second;
+    for (size_t i = 0; i < plan.steps.size(); ++i) {
+        if (plan.steps[i].stage == "plug") {
+            EXPECT_LT(recorder, i) << plan.steps[i].id;
+        }
+    }
+}
+
+TEST_P(PlanOfDemoKit, PlugsAPartInAfterItIsWorn)
+{
+    for (const Part& part : kit.parts) {
+        if (part.plug) {
+            EXPECT_EQ(place(plan, part.id + ".plug"), steps_of(plan, part.id).second) << part.id;
+        }
+    }
+}
+
+TEST_P(PlanOfDemoKit, TearsTapeBeforeItIsUsed)
+{
+    int used = 0;
+    for (size_t i = 0; i < plan.steps.size(); ++i) {
+        used += plan.steps[i].tape_strips;
+        if (plan.steps[i].tape_strips > 0) {
+            EXPECT_LT(place(plan, "ready.tape"), i) << plan.steps[i].id;
+        }
+    }
+    EXPECT_GT(used, 0);
+    EXPECT_EQ(plan.tape_strips, used);
+}
+
+TEST_P(PlanOfDemoKit, BaresTheNailsBeforeTheProbe)
+{
+    EXPECT_LT(place(plan, "ready.bare"), steps_of(plan, "finger").first);
+}
+
+TEST_P(PlanOfDemoKit, PutsTheBathroomBeforeTheKit)
+{
+    // Common practice, no source: the bathroom before the kit is connected.
+    for (const Part& part : kit.parts)
+        EXPECT_LT(place(plan, "ready.bathroom"), steps_of(plan, part.id).first) << part.id;
+}
+
+TEST_P(PlanOfDemoKit, EndsWithTheProbesPlug)
+{
+    // Common practice, no source: the finger probe is plugged in last.
+    const size_t plug = place(plan, "finger.plug");
+    for (size_t i = 0; i < plan.steps.size(); ++i) {
+        if (plan.steps[i].phase == Phase::put_on) {
+            EXPECT_LE(i, plug) << plan.steps[i].id;
+        }
+        if (plan.steps[i].phase == Phase::finish) {
+            EXPECT_GT(i, plug) << plan.steps[i].id;
+        }
+    }
+}
+
+TEST_P(PlanOfDemoKit, NeedsOneHandOnly_FromTheProbeOn)
+{
+    // So also after the hand is taped.
+    for (size_t i = steps_of(plan, "finger").first; i < plan.steps.size(); ++i)
+        EXPECT_EQ(plan.steps[i].hands, 1) << plan.steps[i].id;
+    EXPECT_EQ(plan.steps[place(plan, "finger.tape_hand")].hands, 1);
+}
+
+TEST_P(PlanOfDemoKit, GoesThroughThePhasesInOrder)
+{
+    EXPECT_TRUE(std::is_sorted(plan.steps.begin(), plan.steps.end(),
+                               [](const Step& a, const Step& b) { return a.phase < b.phase; }));
+}
+
+TEST_P(PlanOfDemoKit, FinishesWithCheckStartAndLight)
+{
+    std::vector<std::string> finish;
+    for (const Step& step : plan.steps) {
+        if (step.phase == Phase::finish)
+            finish.push_back(step.id);
+    }
+    std::vector<std::string> right{"check"};
+    if (kit.start.by != StartBy::last_plug)
+        right.push_back("start." + std::string(name_of(kit.start.by)));
+    right.push_back("light");
+    EXPECT_EQ(finish, right);
+}
+
+TEST_P(PlanOfDemoKit, SpeaksOfTheHandThatDoesNotWrite)
+{
+    // Common practice, no source: the probe goes on the hand the person does not write with.
+    const std::string on = hand == WritingHand::right ? ".left." : ".right.";
+    const std::string not_on = hand == WritingHand::right ? ".right." : ".left.";
+    for (const char* id : {"finger.place", "finger.tape_hand", "finger.tape_arm", "finger.plug"}) {
+        const Step& step = plan.steps[place(plan, id)];
+        EXPECT_NE(step.title.id.find(on), std::string::npos) << step.title.id;
+        EXPECT_NE(step.body.id.find(on), std::string::npos) << step.body.id;
+        EXPECT_EQ(step.body.id.find(not_on), std::string::npos) << step.body.id;
+        for (const Help& help : step.helps)
+            EXPECT_NE(help.fix.id.find(on), std::string::npos) << help.fix.id;
+    }
+}
+
+TEST_P(PlanOfDemoKit, UsesOnlyTextsThatAreListedForTranslation)
+{
+    const std::vector<std::string> listed = all_step_texts();
+    for (const std::string& id : texts_of(plan))
+        EXPECT_TRUE(std::binary_search(listed.begin(), listed.end(), id)) << id;
+}
+
+TEST_P(PlanOfDemoKit, CautionsWhereTubeTapeAndProbeCanHurt)
+{
+    // Tube at the neck, tape on skin, nail under the probe (sources in the texts' notes).
+    for (const char* id : {"cannula.ears", "cannula.chin", "cannula.tape", "finger.place", "finger.tape_hand", "ready.tape"})
+        EXPECT_FALSE(plan.steps[place(plan, id)].caution.empty()) << id;
+}
+
+INSTANTIATE_TEST_SUITE_P(AllKits, PlanOfDemoKit,
+                         testing::Combine(testing::Values("marram", "tern", "heron"),
+                                          testing::Values(WritingHand::right, WritingHand::left)),
+                         [](const auto& one) {
+                             return std::get<0>(one.param) +
+                                    (std::get<1>(one.param) == WritingHand::right ? "_writes_right" : "_writes_left");
+                         });
+
+TEST(Plan, NeedsFourStripsOfFiveCentimetres_ForTheFiveSensorKit)
+{
+    // Common practice, no source: two for the cheeks, one for the back of the hand, one for the forearm.
+    const Kit kit = demo_kit("marram");
+    const Plan plan = plan_of(kit);
+    EXPECT_EQ(plan.tape_strips, 4);
+    EXPECT_EQ(kit.strip_length_mm, 50);
+    EXPECT_EQ(plan.steps[place(plan, "cannula.tape")].tape_strips, 2);
+    EXPECT_EQ(plan.steps[place(plan, "finger.tape_hand")].tape_strips, 1);
+    EXPECT_EQ(plan.steps[place(plan, "finger.tape_arm")].tape_strips, 1);
+    const std::vector<TextArg> told{TextArg{TextArg::Count{4}}, TextArg{TextArg::Count{5}}};
+    EXPECT_EQ(plan.step("ready.tape")->title.args, told);
+    EXPECT_EQ(plan.step("ready.tape")->body.args, told);
+}
+
+TEST(Plan, TakesAboutThirtyMinutes_ForTheFiveSensorKit)
+{
+    // Common practice, no source: start getting ready about 30 minutes before bedtime.
+    const Plan plan = plan_of(demo_kit("marram"));
+    EXPECT_GE(plan.length(), minutes(29));
+    EXPECT_LE(plan.length(), minutes(31));
+    const minutes start = start_of_step(plan, 0, minutes(22 * 60 + 5));
+    EXPECT_GE(format_time_of_day(start), "21:34");
+    EXPECT_LE(format_time_of_day(start), "21:36");
+}
+
+TEST(Plan, CountsItsTimesBackFromBed)
+{
+    const Plan plan = plan_of(demo_kit("marram"));
+    seconds left = plan.length();
+    for (size_t i = 0; i < plan.steps.size(); ++i) {
+        EXPECT_EQ(plan.before_bed(i), left);
+        // Never later than counted, and less than a minute earlier.
+        const minutes start = start_of_step(plan, i, minutes(22 * 60 + 5));
+        const seconds exact = seconds(minutes(22 * 60 + 5)) - left;
+        EXPECT_LE(start, exact);
+        EXPECT_GT(start + minutes(1), exact);
+        left -= plan.steps[i].seconds;
+    }
+    EXPECT_EQ(left, seconds(0));
+    EXPECT_EQ(plan.before_bed(plan.steps.size()), seconds(0));
+}
+
+TEST(Plan, BeginsOnTheEveningBefore_WhenBedIsJustAfterMidnight)
+{
+    const Plan plan = plan_of(demo_kit("marram"));
+    const minutes start = start_of_step(plan, 0, minutes(10));
+    EXPECT_GE(format_time_of_day(start), "23:39");
+    EXPECT_LE(format_time_of_day(start), "23:41");
+    EXPECT_LT(start_of_step(plan, plan.steps.size() - 1, minutes(10)), minutes(24 * 60));
+}
+
+TEST(Plan, WritesTimesOfDayWithTwoDigits)
+{
+    EXPECT_EQ(format_time_of_day(minutes(0)), "00:00");
+    EXPECT_EQ(format_time_of_day(minutes(9 * 60 + 5)), "09:05");
+    EXPECT_EQ(format_time_of_day(minutes(23 * 60 + 59)), "23:59");
+}
+
+TEST(Plan, KeepsItsRulesAndSums_WhateverTheOrderOfThePartsInTheFile)
+{
+    // The order may differ where nothing speaks against it; the rules and the sums may not.
+    Kit kit = demo_kit("marram");
+    const Plan first = plan_of(kit);
+    std::reverse(kit.parts.begin(), kit.parts.end());
+    const Plan turned = plan_of(kit);
+    EXPECT_EQ(turned.length(), first.length());
+    EXPECT_EQ(turned.tape_strips, first.tape_strips);
+    EXPECT_LT(place(turned, "chest_belt.wrap"), place(turned, "chest.snap"));
+    EXPECT_LT(place(turned, "waist_belt.wrap"), place(turned, "recorder.wear"));
+    EXPECT_LT(place(turned, "recorder.wear"), place(turned, "chest.plug"));
+    EXPECT_LT(place(turned, "cannula.prongs"), place(turned, "breath.place"));
+    EXPECT_LT(place(turned, "cannula.plug"), place(turned, "finger.place"));
+    EXPECT_EQ(place(turned, "finger.plug") + 1, place(turned, "check"));
+}
+
+TEST(Plan, KeepsTheOrderOfTheFile_WhereNothingSpeaksAgainstIt)
+{
+    const Plan plan = plan_of(demo_kit("marram"));
+    EXPECT_LT(place(plan, "chest_belt.wrap"), place(plan, "waist_belt.wrap"));
+    Kit kit = demo_kit("marram");
+    std::swap(kit.parts[index_of(kit, "chest_belt")], kit.parts[index_of(kit, "waist_belt")]);
+    const Plan swapped = plan_of(kit);
+    EXPECT_LT(place(swapped, "waist_belt.wrap"), place(swapped, "chest_belt.wrap"));
+}
+
+TEST(Plan, KeepsWhatTheKitAsksFor_WhenAPartComesAfterAnother)
+{
+    Kit kit = demo_kit("marram");
+    ASSERT_LT(place(plan_of(kit), "chest.plug"), place(plan_of(kit), "cannula.prongs"));
+    part_of(kit, "chest_belt").after = {"cannula"};
+    const Plan plan = plan_of(kit);
+    EXPECT_LT(place(plan, "cannula.plug"), place(plan, "chest_belt.wrap"));
+}
+
+TEST(Plan, NamesTheCycleAndTheAfterInIt_WhenTwoPartsWaitForEachOther)
+{
+    Kit kit = demo_kit("marram");
+    part_of(kit, "chest_belt").after = {"chest"};
+    const Problems problems = make_plan(kit, WritingHand::right).problems();
+    ASSERT_EQ(problems.size(), 1u);
+    EXPECT_EQ(problems[0].fault, Fault::refused);
+    EXPECT_EQ(problems[0].code, "cycle");
+    EXPECT_EQ(problems[0].at, "/parts/" + std::to_string(index_of(kit, "chest_belt")) + "/after/0");
+    for (const char* word : {"chest_belt.wrap", "chest.snap", "chest sits on chest_belt", "right would be"})
+        EXPECT_NE(problems[0].text.find(word), std::string::npos) << problems[0].text;
+}
+
+TEST(Plan, NamesThatAfter_WhenItWouldTakeTwoHandsAfterTheProbe)
+{
+    Kit kit = demo_kit("marram");
+    part_of(kit, "cannula").after = {"breath", "finger"};
+    part_of(kit, "breath").on.clear();
+    const Problems problems = make_plan(kit, WritingHand::right).problems();
+    ASSERT_EQ(problems.size(), 1u);
+    EXPECT_EQ(problems[0].code, "cycle");
+    EXPECT_EQ(problems[0].at, "/parts/" + std::to_string(index_of(kit, "cannula")) + "/after/1");
+}
+
+TEST(Plan, LeavesTheOthersOut_WhenTheyOnlyHangOnTheCycle)
+{
+    Kit kit = demo_kit("marram");
+    part_of(kit, "chest_belt").after = {"chest"};
+    const std::string text = make_plan(kit, WritingHand::right).problems()[0].text;
+    EXPECT_EQ(text.find("finger"), std::string::npos) << text;
+    EXPECT_EQ(text.find("light"), std::string::npos) << text;
+}
+
+TEST(Plan, AsksForNoTape_WhenNoPartIsTaped)
+{
+    Kit kit = demo_kit("marram");
+    for (Part& part : kit.parts)
+        part.tape_strips = 0;
+    const Plan plan = plan_of(kit);
+    EXPECT_EQ(plan.tape_strips, 0);
+    EXPECT_EQ(plan.step("ready.tape"), nullptr);
+    EXPECT_EQ(plan.step("cannula.tape"), nullptr);
+    EXPECT_EQ(plan.step("finger.tape_hand"), nullptr);
+}
+
+TEST(Plan, CarriesTheClinicsOwnWords_WhenTheKitHasThem)
+{
+    Kit kit = demo_kit("marram");
+    part_of(kit, "chest_belt").texts["wrap"]["body"] = {{"en", "Close it at the side."}};
+    const Plan plan = plan_of(kit);
+    EXPECT_EQ(plan.step("chest_belt.wrap")->body.own.at("en"), "Close it at the side.");
+    EXPECT_FALSE(plan.step("chest_belt.wrap")->body.id.empty()) << "the built-in text stands for other languages";
+    EXPECT_TRUE(plan.step("chest_belt.wrap")->title.own.empty());
+    EXPECT_TRUE(plan.step("waist_belt.wrap")->body.own.empty());
+}
+
+TEST(Plan, CountsTheRidges_WhenAPlugHasThem)
+{
+    const Plan plan = plan_of(demo_kit("marram"));
+    const std::vector<TextArg> two{TextArg{TextArg::Count{2}}};
+    EXPECT_EQ(plan.step("abdomen.plug")->body.args, two);
+    EXPECT_TRUE(plan.step("cannula.plug")->body.args.empty()) << "a smooth one has none to count";
+}
+
+TEST(Plan, ListsEachTextOnce_ForTranslation)
+{
+    const std::vector<std::string> ids = all_step_texts();
+    EXPECT_TRUE(std::is_sorted(ids.begin(), ids.end()));
+    EXPECT_EQ(std::adjacent_find(ids.begin(), ids.end()), ids.end());
+}
+
+} // namespace
+} // namespace evenfall
