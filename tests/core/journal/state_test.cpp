@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#include "journal/state.h"
+
+#include "core/journal/entries.h"
+#include "journal/kinds.h"
+
+#include <gtest/gtest.h>
+
+namespace evenfall {
+namespace {
+
+using test::minute;
+using test::Story;
+
+/// A night that has begun.
+Story begun()
+{
+    Story story;
+    story.tell(0, kinds::night, "SM-0417", R"({"night":2,"kit":"marram"})");
+    return story;
+}
+
+TEST(NightState, HasNotBegun_WithoutEntries)
+{
+    const NightState state = replay({});
+    EXPECT_FALSE(state.begun);
+    EXPECT_EQ(state.page, "");
+    EXPECT_FALSE(state.awake_now());
+    EXPECT_FALSE(state.out_of_bed());
+    EXPECT_TRUE(state.off_now().empty());
+}
+
+TEST(NightState, SaysWhoseNightItIs_WhenItHasBegun)
+{
+    const Story story = begun();
+    const NightState state = replay(story.entries());
+    EXPECT_TRUE(state.begun);
+    EXPECT_EQ(state.begun_at, minute(0));
+    EXPECT_EQ(state.code, "SM-0417");
+    EXPECT_EQ(state.night, 2);
+}
+
+TEST(NightState, IsBackOnTheSamePage_WhenTheProgramIsOpenedAgain)
+{
+    Story story = begun();
+    story.tell(1, kinds::page, "bag").tell(2, kinds::page, "chest_belt.wrap");
+    const NightState state = replay(story.entries());
+    EXPECT_EQ(state.page, "chest_belt.wrap");
+    EXPECT_EQ(state.page_since, minute(2));
+}
+
+TEST(NightState, KeepsEverythingThatWasSaidInTheEvening)
+{
+    Story story = begun();
+    story.tell(1, kinds::language, "es").tell(2, kinds::first, "some").tell(3, kinds::called)
+        .tell(4, kinds::item, "recorder").tell(5, kinds::step, "chest_belt.wrap").tell(6, kinds::check, "chest")
+        .tell(7, kinds::light, "double_blink");
+    const NightState state = replay(story.entries());
+    EXPECT_EQ(state.language, "es");
+    EXPECT_EQ(state.first_some, true);
+    EXPECT_TRUE(state.called);
+    EXPECT_EQ(state.items, std::set<std::string>{"recorder"});
+    EXPECT_EQ(state.steps, (std::map<std::string, Instant>{{"chest_belt.wrap", minute(5)}}));
+    EXPECT_EQ(state.checked, std::set<std::string>{"chest"});
+    EXPECT_EQ(state.light, "double_blink");
+    EXPECT_EQ(state.light_at, minute(7));
+}
+
+TEST(NightState, HasNoAnswerToTheFirstQuestions_UntilOneIsGiven)
+{
+    Story story = begun();
+    EXPECT_EQ(replay(story.entries()).first_some, std::nullopt);
+    story.tell(1, kinds::first, "none");
+    EXPECT_EQ(replay(story.entries()).first_some, false);
+}
+
+TEST(NightState, KnowsWhenTheRecorderWasStarted_ByItsSwitchOrItsLastPlug)
+{
+    Story story = begun();
+    story.tell(20, kinds::step, "finger.plug").tell(22, kinds::step, "start.switch");
+    EXPECT_EQ(replay(story.entries()).started_at, minute(22));
+    Story plugged = begun();
+    plugged.tell(20, kinds::step, "finger.plug");
+    EXPECT_EQ(replay(plugged.entries(), "finger.plug").started_at, minute(20));
+    EXPECT_EQ(replay(plugged.entries()).started_at, std::nullopt);
+}
+
+TEST(NightState, FollowsAwakeAndAsleep)
+{
+    Story story = begun();
+    story.tell(60, kinds::lights_out).tell(200, kinds::awake);
+    EXPECT_TRUE(replay(story.entries()).awake_now());
+    story.tell(210, kinds::asleep);
+    const NightState state = replay(story.entries());
+    EXPECT_FALSE(state.awake_now());
+    EXPECT_EQ(state.lights_out, minute(60));
+    ASSERT_EQ(state.notes.size(), 2u);
+    EXPECT_EQ(state.notes[0], (NightNote{3, "awake", "", minute(200)}));
+    EXPECT_EQ(state.notes[1].kind, "asleep");
+}
+
+TEST(NightState, FollowsUpAndBack)
+{
+    Story story = begun();
+    story.tell(200, kinds::up);
+    EXPECT_TRUE(replay(story.entries()).out_of_bed());
+    story.tell(207, kinds::back);
+    EXPECT_FALSE(replay(story.entries()).out_of_bed());
+}
+
+TEST(NightState, FollowsWhatIsOff)
+{
+    Story story = begun();
+    story.tell(100, kinds::off, "finger").tell(101, kinds::off, "cannula");
+    EXPECT_EQ(replay(story.entries()).off_now(), (std::set<std::string>{"finger", "cannula"}));
+    story.tell(103, kinds::on, "finger");
+    EXPECT_EQ(replay(story.entries()).off_now(), std::set<std::string>{"cannula"});
+    story.tell(104, kinds::all_on);
+    EXPECT_TRUE(replay(story.entries()).off_now().empty());
+}
+
+TEST(NightState, TakesBackOneNote_WhenItIsUndone)
+{
+    Story story = begun();
+    story.tell(100, kinds::off, "finger").tell(101, kinds::off, "cannula").tell(102, kinds::undo, "", "3");
+    const NightState state = replay(story.entries());
+    EXPECT_EQ(state.off_now(), std::set<std::string>{"finger"});
+    ASSERT_EQ(state.notes.size(), 1u);
+    EXPECT_EQ(state.notes[0].number, 2);
+    EXPECT_EQ(story.entries().size(), 4u) << "the journal itself forgets nothing";
+}
+
+TEST(NightState, TakesBackLightsOut_WhenItIsUndone)
+{
+    Story story = begun();
+    story.tell(60, kinds::lights_out).tell(61, kinds::undo, "", "2");
+    EXPECT_EQ(replay(story.entries()).lights_out, std::nullopt);
+    story.tell(70, kinds::lights_out);
+    EXPECT_EQ(replay(story.entries()).lights_out, minute(70));
+}
+
+TEST(NightState, UndoesNothing_WhenTheNumberIsNone)
+{
+    for (const char* value : {"", "null", "\"2\"", "99", "{", "2.5"}) {
+        Story story = begun();
+        story.tell(60, kinds::lights_out).tell(61, kinds::undo, "", value);
+        EXPECT_EQ(replay(story.entries()).lights_out, minute(60)) << value;
+    }
+}
+
+TEST(NightState, KeepsADraft_UntilTheAnswerIsConfirmed)
+{
+    Story story = begun();
+    story.tell(500, kinds::draft, "lights_out", R"("2026-11-03T22:05-05:00")");
+    NightState state = replay(story.entries());
+    EXPECT_EQ(state.drafts.at("lights_out"), Json("2026-11-03T22:05-05:00"));
+    EXPECT_TRUE(state.answers.empty()) << "a draft is not an answer";
+    story.tell(501, kinds::draft, "lights_out", R"("2026-11-03T22:10-05:00")");
+    EXPECT_EQ(replay(story.entries()).drafts.at("lights_out"), Json("2026-11-03T22:10-05:00"));
+    story.tell(502, kinds::answer, "lights_out", R"("2026-11-03T22:15-05:00")");
+    state = replay(story.entries());
+    EXPECT_TRUE(state.drafts.empty());
+    EXPECT_EQ(state.answers.at("lights_out"), Json("2026-11-03T22:15-05:00"));
+}
+
+TEST(NightState, LetsTheLastAnswerStand)
+{
+    Story story = begun();
+    story.tell(500, kinds::answer, "asleep_after", R"({"minutes":20})").tell(510, kinds::answer, "asleep_after", R"({"minutes":35})");
+    EXPECT_EQ(replay(story.entries()).answers.at("asleep_after"), Json::parse(R"({"minutes":35})"));
+}
+
+TEST(NightState, KeepsTheMorning)
+{
+    Story story = begun();
+    story.tell(530, kinds::up_for_day).tell(540, kinds::stopped).tell(541, kinds::skin, "sore")
+        .tell(542, kinds::packed, "recorder").tell(545, kinds::record, "SM-0417_night-2_2026-11-03");
+    const NightState state = replay(story.entries());
+    EXPECT_EQ(state.up_for_day, minute(530));
+    EXPECT_EQ(state.stopped, minute(540));
+    EXPECT_EQ(state.skin, "sore");
+    EXPECT_EQ(state.packed, std::set<std::string>{"recorder"});
+    EXPECT_EQ(state.record, "SM-0417_night-2_2026-11-03");
+}
+
+TEST(NightState, BeginsAfresh_WhenAnotherNightBegins)
+{
+    Story story = begun();
+    story.tell(60, kinds::lights_out).tell(100, kinds::off, "finger").tell(500, kinds::answer, "comment", R"({"word":"x"})");
+    story.tell(1440, kinds::night, "SM-0417", R"({"night":3,"kit":"marram"})");
+    const NightState state = replay(story.entries());
+    EXPECT_EQ(state.night, 3);
+    EXPECT_EQ(state.begun_at, minute(1440));
+    EXPECT_EQ(state.lights_out, std::nullopt);
+    EXPECT_TRUE(state.notes.empty());
+    EXPECT_TRUE(state.answers.empty());
+}
+
+TEST(NightState, PassesOverKindsOfALaterVersion)
+{
+    Story story = begun();
+    story.tell(1, kinds::page, "bag").tell(2, "weather", "rain", "[1,2]");
+    const NightState state = replay(story.entries());
+    EXPECT_EQ(state.page, "bag");
+    EXPECT_TRUE(state.notes.empty());
+}
+
+TEST(NightState, TellsTimesByTheCorrectedClock_WhenItJumped)
+{
+    Story story = begun();
+    Stamp fast = test::stamp_at(60 * 60);
+    fast.utc += std::chrono::hours(2);
+    story.tell(fast, kinds::lights_out).tell(70, kinds::page, "night");
+    EXPECT_EQ(replay(story.entries()).lights_out, minute(60));
+}
+
+} // namespace
+} // namespace evenfall
