@@ -201,10 +201,19 @@ PictureValues picture_values(const Session& session, const Words& words, const N
         }
         values.lanes << QVariant::fromValue(row);
     }
+    // Room for about seven labels: of many hours every other one is named, and none beside the mark
+    // of a clock change, which names its own.
+    const auto change = std::find_if(picture.ticks.begin(), picture.ticks.end(), [](const PictureTick& tick) { return tick.clock_change; });
+    const bool crowded = picture.ticks.size() > 7;
     for (const PictureTick& tick : picture.ticks) {
         TickRow row;
         row.at = seconds(tick.at);
-        row.label = words.clock(tick.local);
+        const bool beside = change != picture.ticks.end() && !tick.clock_change && std::chrono::abs(tick.at - change->at) < std::chrono::minutes(90);
+        const bool odd = tick.local.count() / 60 % 2 != 0;
+        if (tick.clock_change)
+            row.label = words.clock(tick.local);
+        else if (!beside && !(crowded && odd))
+            row.label = words.hour(tick.local);
         if (tick.clock_change)
             row.mark = words.of(tick.offset < tick.offset_before ? "result.clock_back" : "result.clock_forward");
         values.ticks << QVariant::fromValue(row);

@@ -104,6 +104,13 @@ QString Words::clock(std::chrono::minutes time_of_day) const
     return isolated(locale_.toString(time, QLocale::ShortFormat));
 }
 
+QString Words::hour(std::chrono::minutes time_of_day) const
+{
+    const QTime time(static_cast<int>(time_of_day.count() / 60), 0);
+    const bool twelve = locale_.timeFormat(QLocale::ShortFormat).contains(QLatin1Char('a'), Qt::CaseInsensitive);
+    return isolated(locale_.toString(time, twelve ? QStringLiteral("h AP") : QStringLiteral("HH")));
+}
+
 QString Words::clock(Instant when) const
 {
     const LocalTime local = zone_ ? zone_->local(when) : LocalTime(when.time_since_epoch());

@@ -43,6 +43,7 @@ class Words {
     QString own(const LocalText& text) const;  ///< the clinic's words in this language, else English, else any
     QString clock(Instant when) const;         ///< "10:05 PM"
     QString clock(std::chrono::minutes time_of_day) const;
+    QString hour(std::chrono::minutes time_of_day) const; ///< "10 PM" or "22": for a full hour on an axis
     QString day_and_part(Instant when) const;  ///< "Sunday morning"
     QString date(const std::string& iso) const; ///< "3 November 2026"
     QString number(long value) const;

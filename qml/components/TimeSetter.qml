@@ -57,7 +57,7 @@ Card {
             id: middle
             anchors.horizontalCenter: parent.horizontalCenter
             y: root.wide ? (parent.height - height) / 2 : 0
-            width: parent.width * (root.wide ? 0.46 : 1)
+            width: parent.width * (root.wide ? 0.42 : 1)
             spacing: Theme.px(2)
             SmallWords { width: parent.width; text: root.heading; horizontalAlignment: Text.AlignHCenter }
             Words {

@@ -1,0 +1,296 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+// The kiosk without a window: what is said is on disk before the screen moves on, and a screen says
+// what the journal says.
+#include "kiosk/kiosk.h"
+
+#include "estimate/estimate.h"
+#include "journal/kinds.h"
+
+#include <QCoreApplication>
+#include <QTemporaryDir>
+#include <gtest/gtest.h>
+
+namespace {
+
+using namespace evenfall;
+using std::chrono::hours;
+using std::chrono::minutes;
+
+VisitWithKit demo()
+{
+    Result<VisitWithKit> visit = load_visit(EVENFALL_SOURCE_DIR "/assets/visits/demo.json", {});
+    EXPECT_TRUE(visit.ok());
+    return *visit;
+}
+
+/// The evening of 31 October 2026, 21:30 in New York (invented).
+Instant evening() { return *resolve(*parse_time("2026-10-31T21:30:00-04:00"), nullptr); }
+
+/// A journal that can be made to fail, as a full disk does.
+class FailingJournal final : public Journal {
+  public:
+    explicit FailingJournal(const bool& failing) : failing_(failing), inner_(make_memory_journal()) {}
+    const std::vector<Entry>& entries() const override { return inner_->entries(); }
+    Result<Entry> append(const Stamp& stamp, std::string_view kind, std::string_view subject, std::string_view value) override
+    {
+        if (failing_)
+            return Problem{Fault::io, "disk_full", "", "journal: no space left"};
+        return inner_->append(stamp, kind, subject, value);
+    }
+
+  private:
+    const bool& failing_;
+    std::unique_ptr<Journal> inner_;
+};
+
+class KioskTest : public testing::Test {
+  protected:
+    QTemporaryDir folder_;
+    std::shared_ptr<SimulatedClock> clock_ = std::make_shared<SimulatedClock>(evening());
+    bool failing_ = false;
+
+    Kiosk::Settings settings()
+    {
+        Kiosk::Settings settings;
+        settings.records = folder_.path().toStdString();
+        settings.clinic = demo().visit.clinic;
+        return settings;
+    }
+    std::unique_ptr<Kiosk> on_disk()
+    {
+        return std::make_unique<Kiosk>(
+            [this]() -> Result<std::unique_ptr<Session>> {
+                Result<Opened> opened = open_journal(std::filesystem::path(folder_.path().toStdString()) / "journal.db");
+                if (!opened)
+                    return opened.problems();
+                return Session::begin(demo(), std::move(opened->journal), clock_);
+            },
+            settings());
+    }
+    std::unique_ptr<Kiosk> failing()
+    {
+        return std::make_unique<Kiosk>(
+            [this]() -> Result<std::unique_ptr<Session>> { return Session::begin(demo(), std::make_unique<FailingJournal>(failing_), clock_); },
+            settings());
+    }
+    void to_night(Kiosk& kiosk)
+    {
+        ASSERT_TRUE(kiosk.open_page("light"));
+        kiosk.choose("double_blink");
+        ASSERT_TRUE(kiosk.open_page("bed"));
+        clock_->pass(minutes(35));
+        kiosk.goOn();
+        ASSERT_EQ(kiosk.page(), "night");
+    }
+};
+
+TEST_F(KioskTest, OpensOnTheSamePage_AfterEveryPage)
+{
+    const std::vector<std::string> pages = on_disk()->session()->pages().all();
+    ASSERT_GT(pages.size(), 40u);
+    for (const std::string& page : pages) {
+        ASSERT_TRUE(on_disk()->open_page(page)); // and the power goes
+        const std::unique_ptr<Kiosk> again = on_disk();
+        EXPECT_EQ(again->page().toStdString(), page);
+        EXPECT_TRUE(page != "night" || again->night().face == "dark");
+    }
+}
+
+TEST_F(KioskTest, StaysWhereItIsAndSaysSo_WhenAnEntryCannotBeWritten)
+{
+    const std::unique_ptr<Kiosk> kiosk = failing();
+    kiosk->goOn();
+    ASSERT_EQ(kiosk->page(), "first");
+    failing_ = true;
+    kiosk->firstNone();
+    EXPECT_EQ(kiosk->screen(), "trouble");
+    EXPECT_EQ(kiosk->page(), "first");
+    EXPECT_TRUE(kiosk->message().phone.contains("555-0142"));
+    EXPECT_FALSE(kiosk->message().title.isEmpty());
+}
+
+TEST_F(KioskTest, LeadsToTheClinic_WhenOneOfTheFirstQuestionsIsTrue)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    kiosk->goOn();
+    kiosk->firstSome();
+    EXPECT_EQ(kiosk->screen(), "call");
+    kiosk->goBack();
+    EXPECT_EQ(kiosk->screen(), "first");
+    kiosk->firstSome();
+    kiosk->goOn();
+    EXPECT_EQ(kiosk->page(), "bag");
+    EXPECT_TRUE(kiosk->session()->state().called);
+}
+
+TEST_F(KioskTest, HelpEndsInAFixOrInTheClinicsNumber_ForEveryStepThatHasHelp)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    int helped = 0;
+    for (const Step& step : kiosk->session()->plan().steps) {
+        ASSERT_TRUE(kiosk->open_page(step.id));
+        kiosk->openHelp();
+        for (const Help& help : step.helps) {
+            kiosk->choose(QString::fromStdString(help.id));
+            EXPECT_FALSE(kiosk->help().answer.isEmpty()) << help.id;
+            EXPECT_TRUE(kiosk->help().phone.contains("555-0142")) << help.id;
+            ++helped;
+        }
+        EXPECT_TRUE(!step.helps.empty() || kiosk->call().phone.contains("555-0142")) << step.id;
+    }
+    EXPECT_GT(helped, 30);
+}
+
+TEST_F(KioskTest, NotesNothing_WhenTheDarkPageIsTouchedFirst)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    to_night(*kiosk);
+    const std::int64_t before = kiosk->session()->last_number();
+    kiosk->wake();
+    EXPECT_EQ(kiosk->session()->last_number(), before);
+    EXPECT_EQ(kiosk->night().face, "areas");
+}
+
+TEST_F(KioskTest, TakesANoteBack_WhenUndone)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    to_night(*kiosk);
+    kiosk->wake();
+    kiosk->noteAwake();
+    EXPECT_TRUE(kiosk->session()->state().awake_now());
+    kiosk->undo();
+    EXPECT_FALSE(kiosk->session()->state().awake_now());
+    EXPECT_TRUE(kiosk->session()->state().notes.empty());
+}
+
+TEST_F(KioskTest, PutsARemovalBetweenTheLastTimeAllWasOnAndTheNoticing)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    to_night(*kiosk);
+    clock_->pass(hours(2));
+    kiosk->wake();
+    kiosk->noteUp();
+    clock_->pass(minutes(5));
+    kiosk->noteUp(); // back in bed
+    EXPECT_EQ(kiosk->night().face, "stillOn");
+    kiosk->yes();
+    const Instant known = clock_->instant();
+    clock_->pass(hours(3));
+    kiosk->wake();
+    kiosk->noteOff();
+    kiosk->choose("finger");
+    const Instant noticed = clock_->instant();
+    const Night night = kiosk->session()->night();
+    ASSERT_EQ(night.off.size(), 1u);
+    EXPECT_EQ(night.off[0].sensor, "finger");
+    EXPECT_EQ(night.off[0].from, (TimeRange{known, noticed}));
+    EXPECT_FALSE(night.off[0].to);
+}
+
+TEST_F(KioskTest, KeepsAHalfGivenAnswer_WhenThePowerGoes)
+{
+    {
+        const std::unique_ptr<Kiosk> kiosk = on_disk();
+        to_night(*kiosk);
+        kiosk->upConfirmed();
+        ASSERT_TRUE(kiosk->open_page("q.into_bed"));
+        kiosk->stepTime(-10, "time");
+        kiosk->chooseSureness("about");
+    }
+    const std::unique_ptr<Kiosk> again = on_disk();
+    EXPECT_EQ(again->screen(), "time");
+    EXPECT_EQ(again->time().sureness, "about");
+    EXPECT_TRUE(again->time().mainEnabled);
+}
+
+TEST_F(KioskTest, AsksHowSure_AfterATimeWasChanged)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    to_night(*kiosk);
+    clock_->pass(hours(8));
+    kiosk->upConfirmed();
+    ASSERT_TRUE(kiosk->open_page("q.lights_out"));
+    EXPECT_TRUE(kiosk->time().mainEnabled);
+    EXPECT_TRUE(kiosk->time().sureness.isEmpty());
+    kiosk->stepTime(10, "time");
+    EXPECT_FALSE(kiosk->time().mainEnabled);
+    kiosk->goOn();
+    EXPECT_EQ(kiosk->page(), "q.lights_out");
+}
+
+TEST_F(KioskTest, ShowsBothAnswers_WhenTheyContradictEachOther)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    to_night(*kiosk);
+    clock_->pass(hours(8));
+    kiosk->upConfirmed();
+    ASSERT_TRUE(kiosk->open_page("q.final_waking"));
+    kiosk->stepTime(-600, "time");
+    kiosk->chooseSureness("exact");
+    kiosk->goOn();
+    ASSERT_TRUE(kiosk->open_page("review"));
+    kiosk->goOn();
+    EXPECT_EQ(kiosk->screen(), "puzzle");
+    EXPECT_FALSE(kiosk->puzzle().firstValue.isEmpty());
+    EXPECT_FALSE(kiosk->puzzle().secondValue.isEmpty());
+    kiosk->leavePuzzle();
+    EXPECT_EQ(kiosk->page(), "result");
+}
+
+TEST_F(KioskTest, ASkippedAnswerIsAbsent_NeverZero)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    to_night(*kiosk);
+    clock_->pass(hours(8));
+    kiosk->upConfirmed();
+    ASSERT_TRUE(kiosk->open_page("q.asleep_after"));
+    kiosk->skip();
+    const Estimate found = estimate(kiosk->session()->night(), {.with_chance = false});
+    EXPECT_FALSE(found.diary.sol);
+    EXPECT_FALSE(found.diary.tst);
+}
+
+TEST_F(KioskTest, SaysTheRecordCouldNotBeWritten_AndKeepsTheNight)
+{
+    Kiosk::Settings elsewhere = settings();
+    elsewhere.records = "/proc/nowhere";
+    Kiosk kiosk([this]() -> Result<std::unique_ptr<Session>> { return Session::begin(demo(), make_memory_journal(), clock_); }, elsewhere);
+    to_night(kiosk);
+    clock_->pass(hours(8));
+    kiosk.upConfirmed();
+    ASSERT_TRUE(kiosk.open_page("pack"));
+    for (size_t i = 0; i < kiosk.session()->kit().packing.size(); ++i)
+        kiosk.toggle(QString::number(i));
+    kiosk.goOn();
+    EXPECT_EQ(kiosk.screen(), "trouble");
+    EXPECT_EQ(kiosk.page(), "pack");
+    EXPECT_TRUE(kiosk.session()->state().record.empty());
+}
+
+TEST(Texts, AreThereInEveryLanguage_ForEveryStepOfEveryKit)
+{
+    for (const QString& language : Words::languages()) {
+        const Words words(language, nullptr);
+        EXPECT_EQ(words.language(), language);
+        for (const std::string& id : all_step_texts())
+            EXPECT_NE(words.of(id).toStdString(), id) << language.toStdString();
+    }
+}
+
+TEST(Texts, KeepAPhoneNumberInItsOwnDirection)
+{
+    const Words words(QStringLiteral("ar"), nullptr);
+    const QString number = words.code("555-0142");
+    EXPECT_EQ(number.front(), QChar(0x2066));
+    EXPECT_EQ(number.back(), QChar(0x2069));
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    QCoreApplication app(argc, argv);
+    testing::InitGoogleTest(&argc, argv);
+    return RUN_ALL_TESTS();
+}
