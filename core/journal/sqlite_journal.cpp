@@ -159,6 +159,9 @@ class SqliteJournal final : public Journal {
         int code = db_.open(file);
         if (code != SQLITE_OK)
             return problem_of(code, "cannot open " + file.string());
+        // SQLite falls back to reading only, and would fail later with a less telling error.
+        if (sqlite3_db_readonly(db_.get(), "main") == 1)
+            return problem_of(SQLITE_READONLY, "the file cannot be written");
         // Exclusive before WAL: the index of the log then lives in memory, and WAL works without shared
         // memory too. Both are read back, for SQLite silently keeps another mode where it must.
         struct Setting { const char* sql; const char* expected; };
@@ -276,8 +279,11 @@ std::vector<Entry> salvage(const std::filesystem::path& file, std::size_t& seen)
 {
     std::vector<Entry> entries;
     Database db;
-    if (db.open(file) == SQLITE_OK)
+    if (db.open(file) == SQLITE_OK) {
+        // Without it SQLite reads nothing of a file that is shorter than its header says.
+        db.run("PRAGMA writable_schema=ON");
         read_rows(db, entries); // as far as it goes
+    }
     seen = entries.size();
     entries.resize(intact_length(entries));
     return entries;
@@ -306,8 +312,12 @@ Result<std::filesystem::path> set_aside(const std::filesystem::path& file)
 
 Status create_private(const std::filesystem::path& file)
 {
-    // SQLite gives its log the mode of the database: making the file first makes both private.
-    const int fd = ::open(file.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW, 0600);
+    // SQLite gives its log the mode of the database: making the file first makes both private. A file
+    // that is there already is not opened here: closing it again would let go of the record locks that
+    // this process may hold on it (POSIX.1-2017, close()), and with them of being alone.
+    const int fd = ::open(file.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, 0600);
+    if (std::error_code ignored; fd < 0 && errno == EEXIST && !std::filesystem::is_symlink(file, ignored))
+        return Done{};
     if (fd < 0) {
         Problem problem = io_problem("cannot open", file, errno);
         problem.code = errno == ENOSPC ? "disk_full" : "read_only";
