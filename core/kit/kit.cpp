@@ -126,7 +126,8 @@ Light read_light(const Json& json, const std::string& at, Problems& problems)
     light.off = milliseconds(reader.integer("off_ms", 50, 10000, blinking).value_or(0));
     light.pause = milliseconds(reader.integer("pause_ms", 0, 60000, false).value_or(0));
     // At most 3 flashes a second (WCAG 2.3.1, from memory).
-    if (blinking && light.on + light.off < milliseconds(334))
+    const bool known = light.on.count() > 0 && light.off.count() > 0; // else that fault is named already
+    if (blinking && known && light.on + light.off < milliseconds(334))
         reader.fault("on_ms", "flashes_too_fast",
                      "more than 3 flashes a second can harm; right would be on_ms + off_ms of 334 or more",
                      Fault::refused);
@@ -444,9 +445,10 @@ Result<Kit> read_kit(std::string_view json_text)
     }
     for (const auto& [one, at] : top.elements("signals")) {
         ObjectReader reader(*one, at, problems);
-        kit.signal_groups.push_back({reader.id("id").value_or(""), reader.words("sensors").value_or(std::vector<std::string>{})});
-        if (kit.signal_groups.back().sensors.empty() && reader.has("sensors"))
+        const std::optional<std::vector<std::string>> sensors = reader.words("sensors");
+        if (sensors && sensors->empty())
             reader.fault("sensors", "empty", "right would be at least one sensor");
+        kit.signal_groups.push_back({reader.id("id").value_or(""), sensors.value_or(std::vector<std::string>{})});
         reader.finish();
     }
     top.finish();
