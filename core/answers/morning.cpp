@@ -290,8 +290,12 @@ Night night_of(const NightState& state, const Visit& visit, const Kit& kit)
         if (const Signal* signal = kit.signal(id))
             night.need.groups.push_back(signal->sensors);
     }
-    // The light that shows recording was seen at light_at; it began no earlier than the start.
-    if (state.light_at)
+    // The light that shows recording was seen at light_at; it began no earlier than the start. Any
+    // other light that was seen last says nothing of a recording.
+    const bool recording = std::any_of(kit.lights.begin(), kit.lights.end(), [&state](const Light& one) {
+        return one.meaning == Light::Meaning::recording && one.id == state.light;
+    });
+    if (state.light_at && recording)
         night.recording_from = TimeRange{std::min(state.started_at.value_or(*state.light_at), *state.light_at), *state.light_at};
     if (state.stopped)
         night.recording_to = TimeRange::exactly(*state.stopped);
