@@ -33,7 +33,8 @@ struct Arguments {
 
 /// Takes arguments apart by the names that the command knows. Error (malformed): an unknown option,
 /// one given twice, or a value that is missing. After "--" everything is rest.
-Result<Arguments> take_apart(std::span<const std::string> args, const std::vector<std::string>& flags,
+Result<Arguments> take_apart(std::span<const std::string> args,
+                             const std::vector<std::string>& flags,
                              const std::vector<std::string>& options);
 
 /// One line for each problem, as `FILE: /pointer: text`. Returns the exit status.

@@ -14,27 +14,26 @@
 namespace evenfall::desk {
 namespace {
 
-const std::string usage =
-    "usage: evenfall-desk record NIGHT.json --out DIR\n"
-    "       evenfall-desk record --from diary.json --out DIR\n"
-    "  Writes the record folder <code>_night-<n>_<yyyy-mm-dd> into DIR, from a night report or again\n"
-    "  from a record's own diary.json, and prints its path. DIR is made when only it is missing. A\n"
-    "  record that exists already is refused.\n";
+const std::string usage = "usage: evenfall-desk record NIGHT.json --out DIR\n"
+                          "       evenfall-desk record --from diary.json --out DIR\n"
+                          "  Writes the record folder <code>_night-<n>_<yyyy-mm-dd> into DIR, from "
+                          "a night report or again\n"
+                          "  from a record's own diary.json, and prints its path. DIR is made when "
+                          "only it is missing. A\n"
+                          "  record that exists already is refused.\n";
 
 /// The folder for the record: made where it is missing, and removed again if nothing came into it.
 class OutFolder {
   public:
     explicit OutFolder(std::string path) : path_(std::move(path)) {}
-    ~OutFolder()
-    {
+    ~OutFolder() {
         if (made_)
             ::rmdir(path_.c_str()); // only an empty one goes
     }
     OutFolder(const OutFolder&) = delete;
     OutFolder& operator=(const OutFolder&) = delete;
 
-    Status make()
-    {
+    Status make() {
         made_ = ::mkdir(path_.c_str(), 0700) == 0;
         if (!made_ && errno != EEXIST)
             return io_problem("cannot create", path_, errno);
@@ -46,8 +45,7 @@ class OutFolder {
     bool made_ = false;
 };
 
-Result<Diary> diary_of(const std::string& text, bool from_diary)
-{
+Result<Diary> diary_of(const std::string& text, bool from_diary) {
     if (from_diary)
         return read_diary(text);
     const Result<Night> night = read_night(text);
@@ -60,8 +58,7 @@ Result<Diary> diary_of(const std::string& text, bool from_diary)
 
 } // namespace
 
-int record_command(std::span<const std::string> args, std::ostream& out, std::ostream& err)
-{
+int record_command(std::span<const std::string> args, std::ostream& out, std::ostream& err) {
     const Result<Arguments> arguments = take_apart(args, {"--help"}, {"--out", "--from"});
     if (!arguments)
         return bad_usage(arguments.problems()[0].text, usage, err);

@@ -10,16 +10,16 @@
 namespace evenfall::desk {
 namespace {
 
-const std::string usage =
-    "usage: evenfall-desk verify DIR...\n"
-    "  Checks record folders: sums, missing and extra files, formats, and that all files tell the same\n"
-    "  night. Changes nothing. One line for each folder that is fine on standard output, one for each\n"
-    "  problem on standard error.\n";
+const std::string usage = "usage: evenfall-desk verify DIR...\n"
+                          "  Checks record folders: sums, missing and extra files, formats, and "
+                          "that all files tell the same\n"
+                          "  night. Changes nothing. One line for each folder that is fine on "
+                          "standard output, one for each\n"
+                          "  problem on standard error.\n";
 
 } // namespace
 
-int verify_command(std::span<const std::string> args, std::ostream& out, std::ostream& err)
-{
+int verify_command(std::span<const std::string> args, std::ostream& out, std::ostream& err) {
     const Result<Arguments> arguments = take_apart(args, {"--help"}, {});
     if (!arguments)
         return bad_usage(arguments.problems()[0].text, usage, err);
@@ -33,7 +33,8 @@ int verify_command(std::span<const std::string> args, std::ostream& out, std::os
     for (const std::string& folder : arguments->rest) {
         const Verification found = verify_record(folder);
         for (const RecordProblem& each : found.problems)
-            err << describe(each.file.empty() ? folder : folder + "/" + each.file, each.problem) << '\n';
+            err << describe(each.file.empty() ? folder : folder + "/" + each.file, each.problem)
+                << '\n';
         if (found.problems.empty())
             out << folder << ": fine\n";
         status = std::max(status, found.exit_status());

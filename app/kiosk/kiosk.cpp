@@ -48,8 +48,15 @@ bool Kiosk::start()
         language = settings_.language;
     words_.reset(); // one translator at a time
     words_ = std::make_unique<Words>(language, session_->visit().zone);
+    begin_draft();
     emit languageChanged();
     return true;
+}
+
+void Kiosk::begin_draft()
+{
+    if (const std::string asked = question(); questions::asks_time(asked))
+        draft_ = draft_for(*session_, asked);
 }
 
 QString Kiosk::page() const { return session_ ? QString::fromStdString(session_->state().page) : QString(); }
@@ -112,8 +119,7 @@ bool Kiosk::open(const std::string& page)
         return false;
     over_ = Over::nothing;
     event_.reset();
-    if (const std::string asked = question(); questions::asks_time(asked))
-        draft_ = draft_for(*session_, asked);
+    begin_draft();
     return true;
 }
 

@@ -155,6 +155,7 @@ class Kiosk : public QObject {
     enum class Over { nothing, help, call, event, puzzle, trouble };
 
     bool start();
+    void begin_draft(); ///< of a time question: what was given so far, else what is known
     bool said(const Status& status);
     bool say(std::string_view kind, std::string_view subject = "", std::string_view value = "");
     bool open(const std::string& page);

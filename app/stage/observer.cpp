@@ -130,7 +130,10 @@ QList<SeenText> seen_texts(const QQuickWindow& window, const QImage& image)
         const QFont font = item.property("font").value<QFont>();
         seen.pixel_size = font.pixelSize();
         const bool cut = left.width() < whole.width() - 1 || left.height() < whole.height() - 1;
-        const bool too_wide = plain && (item.property("contentWidth").toDouble() > item.width() + 1 || item.property("contentHeight").toDouble() > item.height() + 1);
+// Padding counts: it may be negative where a script asks for more line height than it needs.
+        const double free_width = item.width() - item.property("leftPadding").toDouble() - item.property("rightPadding").toDouble();
+        const double free_height = item.height() - item.property("topPadding").toDouble() - item.property("bottomPadding").toDouble();
+        const bool too_wide = plain && (item.property("contentWidth").toDouble() > free_width + 1 || item.property("contentHeight").toDouble() > free_height + 1);
         seen.truncated = item.property("truncated").toBool() || too_wide || (cut && !scrolls(item));
         seen.color = item.property("color").value<QColor>();
         seen.background = commonest(image, left);

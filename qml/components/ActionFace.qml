@@ -13,7 +13,7 @@ Item {
     property real textSize: Theme.small
     property int weight: Font.Medium
     readonly property real signRoom: sign === "" ? 0 : mark.implicitWidth + Theme.tight
-    readonly property real natural: Math.ceil(metrics.advanceWidth) + 2
+    readonly property real natural: Math.ceil(metrics.advanceWidth * 1.03) + 2
     implicitWidth: Math.ceil(natural + signRoom)
     implicitHeight: words.implicitHeight
     // Measured apart from the words, whose own size follows their place.

@@ -10,7 +10,7 @@ Item {
     property string text: ""
     property bool chosen: false
     property bool square: false
-    implicitWidth: Math.ceil(mark.width + Theme.px(18) + metrics.advanceWidth) + 2
+    implicitWidth: Math.ceil(mark.width + Theme.px(18) + metrics.advanceWidth * 1.03) + 2
     TextMetrics {
         id: metrics
         text: root.text
