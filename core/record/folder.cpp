@@ -39,8 +39,8 @@ class TemporaryFolder {
 
 constexpr std::string_view temporary_end = ".part";
 
-/// Removes what writers of the same record left here when they were killed. A writer that still runs
-/// keeps its own.
+/// Removes what writers of the same record left here when they were killed. A writer that still
+/// runs keeps its own.
 void remove_leftovers(const std::filesystem::path& parent, const std::string& name)
 {
     std::error_code ignored;
@@ -64,8 +64,9 @@ void remove_leftovers(const std::filesystem::path& parent, const std::string& na
 Problem exists_already(const std::filesystem::path& path)
 {
     return {Fault::refused, "record_exists", "",
-            path.string() + " exists already; a record is never overwritten. Right would be another "
-                            "folder, or to move the old record away"};
+            path.string() +
+                " exists already; a record is never overwritten. Right would be another "
+                "folder, or to move the old record away"};
 }
 
 /// Renames without replacing. Some file systems of sticks do not know that form: there it is looked
@@ -78,7 +79,7 @@ Status rename_new(const std::filesystem::path& from, const std::filesystem::path
         return exists_already(to);
     if (errno != EINVAL && errno != ENOSYS)
         return io_problem("cannot rename to", to, errno);
-    struct stat there{};
+    struct stat there {};
     if (::lstat(to.c_str(), &there) == 0)
         return exists_already(to);
     if (::rename(from.c_str(), to.c_str()) != 0)
@@ -89,27 +90,50 @@ Status rename_new(const std::filesystem::path& from, const std::filesystem::path
 bool plain_file_name(const std::string& name)
 {
     return !name.empty() && name.size() <= 255 && name[0] != '.' &&
-           name.find_first_of("/\\\n\r") == std::string::npos && name.find('\0') == std::string::npos;
+           name.find_first_of("/\\\n\r") == std::string::npos &&
+           name.find('\0') == std::string::npos;
+}
+
+/// Whatever a program put into a diary: a record that its own reader would refuse is not written.
+Problems not_read_back(const std::string& json)
+{
+    const Result<Diary> back = read_diary(json);
+    Problems problems = back.problems();
+    for (Problem& problem : problems)
+        problem.fault = Fault::refused; // not a fault of a file: there is none yet
+    if (!back)
+        return problems;
+    if (const Result<std::string> again = diary_to_json(*back); !again || *again != json)
+        return {{Fault::refused, "not_read_back", "",
+                 "this diary reads back as another one; right would be values that diary.json can "
+                 "carry"}};
+    return {};
 }
 
 } // namespace
 
-Result<std::vector<RecordFile>> record_files(const Diary& diary, const std::vector<RecordFile>& more)
+Result<std::vector<RecordFile>> record_files(const Diary& diary,
+                                             const std::vector<RecordFile>& more)
 {
     Result<std::string> json = diary_to_json(diary);
     if (!json)
         return json.problems();
+    if (Problems problems = not_read_back(*json); !problems.empty())
+        return problems;
     Result<std::string> edf = diary_edf(diary);
     if (!edf)
         return edf.problems();
     std::vector<RecordFile> files{{"diary.json", *json}, {"diary.edf", *edf}};
     for (const RecordFile& file : more) {
         const bool taken = file.name == "SHA256SUMS" ||
-                           std::any_of(files.begin(), files.end(),
-                                       [&](const RecordFile& other) { return other.name == file.name; });
+                           std::any_of(files.begin(), files.end(), [&](const RecordFile& other) {
+                               return other.name == file.name;
+                           });
         if (!plain_file_name(file.name) || taken)
-            return Problem{Fault::refused, "bad_file_name", "",
-                           "\"" + file.name + "\" cannot be a file of the record; right would be a plain name of its own"};
+            return Problem{
+                Fault::refused, "bad_file_name", "",
+                "\"" + file.name +
+                    "\" cannot be a file of the record; right would be a plain name of its own"};
         files.push_back(file);
     }
     // The form of sha256sum: sum, two spaces, name.
@@ -130,7 +154,7 @@ Result<std::filesystem::path> write_record(const Diary& diary, const std::filesy
     if (!files)
         return files.problems();
     const std::filesystem::path path = parent / *name;
-    struct stat there{};
+    struct stat there {};
     if (::lstat(path.c_str(), &there) == 0)
         return exists_already(path);
 

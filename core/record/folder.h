@@ -17,11 +17,14 @@ struct RecordFile {
 };
 
 /// diary.json, diary.edf, then `more`, then SHA256SUMS over all of them.
-Result<std::vector<RecordFile>> record_files(const Diary& diary, const std::vector<RecordFile>& more = {});
+/// Refused, with its pointer in diary.json: a value that read_diary would not read back.
+Result<std::vector<RecordFile>> record_files(const Diary& diary,
+                                             const std::vector<RecordFile>& more = {});
 
-/// Writes the record folder into `parent`, which must exist, and returns its path. It is there whole
-/// and durable, or not at all: a temporary name, every file synced, the folder synced, renamed, the
-/// parent synced. Folder 0700, files 0600. Refused: the folder exists already. Io: what failed.
+/// Writes the record folder into `parent`, which must exist, and returns its path. It is there
+/// whole and durable, or not at all: a temporary name, every file synced, the folder synced,
+/// renamed, the parent synced. Folder 0700, files 0600. Refused: the folder exists already. Io:
+/// what failed.
 Result<std::filesystem::path> write_record(const Diary& diary, const std::filesystem::path& parent,
                                            const std::vector<RecordFile>& more = {});
 
