@@ -640,8 +640,14 @@ void Kiosk::noEvents()
 
 void Kiosk::editComment(const QString& text)
 {
+    // What a paste may bring along and no reader of the record could show becomes a space.
+    QString plain = text;
+    for (QChar& letter : plain) {
+        if (letter.category() == QChar::Other_Control && letter != QLatin1Char('\n'))
+            letter = QLatin1Char(' ');
+    }
     // No fill(): the page keeps its own cursor.
-    write_draft(questions::comment, Json(text.toStdString()));
+    write_draft(questions::comment, Json(plain.toStdString()));
     if (over_ == Over::trouble)
         fill();
 }

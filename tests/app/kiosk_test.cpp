@@ -268,6 +268,21 @@ TEST_F(KioskTest, SaysTheRecordCouldNotBeWritten_AndKeepsTheNight)
     EXPECT_TRUE(kiosk.session()->state().record.empty());
 }
 
+TEST_F(KioskTest, WritesTheRecord_WhenACommentWasPastedWithControlCharacters)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    to_night(*kiosk);
+    clock_->pass(hours(8));
+    kiosk->upConfirmed();
+    ASSERT_TRUE(kiosk->open_page("q.comment"));
+    kiosk->editComment(QStringLiteral("first line\nsecond") + QChar(1) + QStringLiteral("line"));
+    kiosk->goOn();
+    ASSERT_TRUE(kiosk->open_page("pack"));
+    kiosk->goOn();
+    EXPECT_EQ(kiosk->page(), "finished");
+    EXPECT_FALSE(kiosk->session()->state().record.empty());
+}
+
 TEST(Texts, AreThereInEveryLanguage_ForEveryStepOfEveryKit)
 {
     for (const QString& language : Words::languages()) {
