@@ -10,21 +10,22 @@
 namespace evenfall::desk {
 namespace {
 
-bool contains(const std::vector<std::string>& list, const std::string& one) {
+bool contains(const std::vector<std::string>& list, const std::string& one)
+{
     return std::find(list.begin(), list.end(), one) != list.end();
 }
 
-Problem usage_problem(std::string text) {
+Problem usage_problem(std::string text)
+{
     return {Fault::malformed, "bad_usage", "", std::move(text)};
 }
 
 } // namespace
 
-bool Arguments::has(const std::string& flag) const {
-    return contains(flags, flag);
-}
+bool Arguments::has(const std::string& flag) const { return contains(flags, flag); }
 
-std::optional<std::string> Arguments::option(const std::string& name) const {
+std::optional<std::string> Arguments::option(const std::string& name) const
+{
     for (const auto& [key, value] : options)
         if (key == name)
             return value;
@@ -33,7 +34,8 @@ std::optional<std::string> Arguments::option(const std::string& name) const {
 
 Result<Arguments> take_apart(std::span<const std::string> args,
                              const std::vector<std::string>& flags,
-                             const std::vector<std::string>& options) {
+                             const std::vector<std::string>& options)
+{
     Arguments out;
     bool only_rest = false;
     for (std::size_t i = 0; i < args.size(); ++i) {
@@ -57,18 +59,21 @@ Result<Arguments> take_apart(std::span<const std::string> args,
     return out;
 }
 
-int report(const std::string& file, const Problems& problems, std::ostream& err) {
+int report(const std::string& file, const Problems& problems, std::ostream& err)
+{
     for (const Problem& problem : problems)
         err << describe(file, problem) << '\n';
     return exit_status(problems);
 }
 
-void print_problems(const Problems& problems, std::ostream& out) {
+void print_problems(const Problems& problems, std::ostream& out)
+{
     // A message may quote bytes of the file that are not UTF-8.
     out << problems_to_json(problems).dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
 }
 
-int bad_usage(const std::string& wrong, const std::string& usage, std::ostream& err) {
+int bad_usage(const std::string& wrong, const std::string& usage, std::ostream& err)
+{
     err << "evenfall-desk: " << wrong << '\n' << usage;
     return static_cast<int>(Fault::malformed);
 }

@@ -22,7 +22,8 @@ const std::string usage =
 
 } // namespace
 
-int estimate_command(std::span<const std::string> args, std::ostream& out, std::ostream& err) {
+int estimate_command(std::span<const std::string> args, std::ostream& out, std::ostream& err)
+{
     const Result<Arguments> arguments = take_apart(args, {"--explain", "--help"}, {});
     if (!arguments)
         return bad_usage(arguments.problems()[0].text, usage, err);

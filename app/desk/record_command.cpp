@@ -26,14 +26,16 @@ const std::string usage = "usage: evenfall-desk record NIGHT.json --out DIR\n"
 class OutFolder {
   public:
     explicit OutFolder(std::string path) : path_(std::move(path)) {}
-    ~OutFolder() {
+    ~OutFolder()
+    {
         if (made_)
             ::rmdir(path_.c_str()); // only an empty one goes
     }
     OutFolder(const OutFolder&) = delete;
     OutFolder& operator=(const OutFolder&) = delete;
 
-    Status make() {
+    Status make()
+    {
         made_ = ::mkdir(path_.c_str(), 0700) == 0;
         if (!made_ && errno != EEXIST)
             return io_problem("cannot create", path_, errno);
@@ -45,7 +47,8 @@ class OutFolder {
     bool made_ = false;
 };
 
-Result<Diary> diary_of(const std::string& text, bool from_diary) {
+Result<Diary> diary_of(const std::string& text, bool from_diary)
+{
     if (from_diary)
         return read_diary(text);
     const Result<Night> night = read_night(text);
@@ -58,7 +61,8 @@ Result<Diary> diary_of(const std::string& text, bool from_diary) {
 
 } // namespace
 
-int record_command(std::span<const std::string> args, std::ostream& out, std::ostream& err) {
+int record_command(std::span<const std::string> args, std::ostream& out, std::ostream& err)
+{
     const Result<Arguments> arguments = take_apart(args, {"--help"}, {"--out", "--from"});
     if (!arguments)
         return bad_usage(arguments.problems()[0].text, usage, err);

@@ -19,7 +19,8 @@ const std::string usage = "usage: evenfall-desk verify DIR...\n"
 
 } // namespace
 
-int verify_command(std::span<const std::string> args, std::ostream& out, std::ostream& err) {
+int verify_command(std::span<const std::string> args, std::ostream& out, std::ostream& err)
+{
     const Result<Arguments> arguments = take_apart(args, {"--help"}, {});
     if (!arguments)
         return bad_usage(arguments.problems()[0].text, usage, err);

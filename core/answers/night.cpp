@@ -106,7 +106,8 @@ class NightReader {
         if (!ids)
             return;
         if (ids->empty())
-            top_.fault("sensors", "empty", "no sensor; right would be at least one, such as finger");
+            top_.fault("sensors", "empty",
+                       "no sensor; right would be at least one, such as finger");
         for (size_t i = 0; i < ids->size(); ++i)
             check_id((*ids)[i], pointer(top_.at("sensors"), i));
         night_.sensors = *ids;
@@ -141,9 +142,10 @@ class NightReader {
     {
         std::vector<std::string> ids;
         if (!json.is_array() || json.empty()) {
-            problems_.push_back({Fault::malformed, json.is_array() ? "empty" : "wrong_type", at,
-                                 "right would be a list of at least one sensor, such as "
-                                 "[\"cannula\", \"breath\"]: the group is on while any of them is"});
+            problems_.push_back(
+                {Fault::malformed, json.is_array() ? "empty" : "wrong_type", at,
+                 "right would be a list of at least one sensor, such as "
+                 "[\"cannula\", \"breath\"]: the group is on while any of them is"});
             return;
         }
         for (size_t i = 0; i < json.size(); ++i) {
@@ -276,7 +278,8 @@ std::optional<TimeRange> read_time_range(const Json& json, const std::string& at
     ObjectReader reader(json, at, problems);
     const auto read_member = [&](std::string_view key) -> std::optional<Instant> {
         const Json* member = reader.needed(key);
-        return member ? read_instant(*member, reader.at(key), zone, problems, offset) : std::nullopt;
+        return member ? read_instant(*member, reader.at(key), zone, problems, offset)
+                      : std::nullopt;
     };
     if (reader.has("about") || reader.has("give_or_take_min")) {
         const std::optional<Instant> about = read_member("about");
@@ -296,9 +299,10 @@ std::optional<TimeRange> read_time_range(const Json& json, const std::string& at
     if (!earliest || !latest)
         return std::nullopt;
     if (*earliest > *latest) {
-        problems.push_back({Fault::refused, "earliest_after_latest", at,
-                            "\"earliest\" is after \"latest\"; right would be the two the other way "
-                            "round, or the right day"});
+        problems.push_back(
+            {Fault::refused, "earliest_after_latest", at,
+             "\"earliest\" is after \"latest\"; right would be the two the other way "
+             "round, or the right day"});
         return std::nullopt;
     }
     return TimeRange{*earliest, *latest};
@@ -349,7 +353,8 @@ Json night_to_json(const Night& night)
     if (night.zone)
         json["zone"] = night.zone->name();
     json["sensors"] = night.sensors;
-    json["need"] = Json{{"minutes", minutes_json(night.need.minutes)}, {"groups", night.need.groups}};
+    json["need"] =
+        Json{{"minutes", minutes_json(night.need.minutes)}, {"groups", night.need.groups}};
     if (night.recording_from || night.recording_to) {
         Json recording = Json::object();
         put_time(recording, "from", night.recording_from);

@@ -16,7 +16,8 @@ namespace evenfall {
 /// What the clinic needs of a night: at least `minutes` during which, in every group, at least one
 /// sensor is on.
 struct Need {
-    Span minutes{std::chrono::minutes(240)}; // facts: at least 4 h of flow and oximetry, Kapur et al. 2017
+    Span minutes{
+        std::chrono::minutes(240)}; // facts: at least 4 h of flow and oximetry, Kapur et al. 2017
     std::vector<std::vector<std::string>> groups;
     bool operator==(const Need&) const = default;
 };
@@ -60,9 +61,9 @@ struct Night {
     Need need;
     std::optional<TimeRange> recording_from, recording_to;
     std::optional<TimeRange> into_bed, lights_out, final_waking, lights_on, out_of_bed;
-    std::optional<Span> asleep_after;           ///< sleep latency as reported
-    std::optional<Span> tried_after_waking;     ///< TASAFA as reported
-    std::optional<Span> slept;                  ///< the person's own idea of their total sleep
+    std::optional<Span> asleep_after;            ///< sleep latency as reported
+    std::optional<Span> tried_after_waking;      ///< TASAFA as reported
+    std::optional<Span> slept;                   ///< the person's own idea of their total sleep
     std::optional<std::vector<Awakening>> awake; ///< empty: none; absent: not answered
     std::optional<UntimedAwakenings> awake_untimed;
     std::vector<Removal> off;
@@ -76,9 +77,9 @@ struct Night {
     }
 };
 
-/// Reads evenfall.night/1. All faults with their pointers: malformed for the form, refused for local
-/// times that happen twice or never. Contradictions between the values are not its business: see
-/// estimate/contradictions.h.
+/// Reads evenfall.night/1. All faults with their pointers: malformed for the form, refused for
+/// local times that happen twice or never. Contradictions between the values are not its business:
+/// see estimate/contradictions.h.
 Result<Night> read_night(std::string_view json_text);
 Result<Night> night_from_json(const Json& json, const std::string& at);
 
@@ -86,8 +87,8 @@ Result<Night> night_from_json(const Json& json, const std::string& at);
 /// the offset of the night's local time.
 Json night_to_json(const Night& night);
 
-/// Reads one TIME: a time, {"about", "give_or_take_min"} or {"earliest", "latest"}. Adds every fault.
-/// `offset`, where given, takes the first offset that it meets.
+/// Reads one TIME: a time, {"about", "give_or_take_min"} or {"earliest", "latest"}. Adds every
+/// fault. `offset`, where given, takes the first offset that it meets.
 std::optional<TimeRange> read_time_range(const Json& json, const std::string& at, const Zone* zone,
                                          Problems& problems,
                                          std::optional<std::chrono::seconds>* offset = nullptr);

@@ -16,7 +16,8 @@ namespace {
 // Instants as microseconds in a double: exact up to 2^53, which is the year 2255.
 double number(Instant when) { return static_cast<double>(when.time_since_epoch().count()); }
 
-/// Uniform numbers in [0, 1) with 53 bits. std::uniform_real_distribution is not the same everywhere.
+/// Uniform numbers in [0, 1) with 53 bits. std::uniform_real_distribution is not the same
+/// everywhere.
 class Uniform {
   public:
     explicit Uniform(std::uint64_t seed) : engine_(seed) {}
@@ -141,7 +142,8 @@ class Sweep {
             since = now;
             const std::size_t sensor = sensor_[moment / 2];
             const bool goes_off = moment % 2 == 0;
-            // Only the first removal of a sensor that is on, and the last to end, change its groups.
+            // Only the first removal of a sensor that is on, and the last to end, change its
+            // groups.
             if (goes_off ? off_[sensor]++ == 0 : --off_[sensor] == 0) {
                 for (const std::size_t group : groups_of_sensor_[sensor]) {
                     if (goes_off && --on_[group] == 0)
@@ -172,7 +174,8 @@ groups_of_sensors(const Night& night, const std::unordered_map<std::string, std:
     for (std::size_t group = 0; group < night.need.groups.size(); ++group) {
         for (const std::string& id : night.need.groups[group]) {
             const auto found = index.find(id);
-            if (found != index.end() && (out[found->second].empty() || out[found->second].back() != group))
+            if (found != index.end() &&
+                (out[found->second].empty() || out[found->second].back() != group))
                 out[found->second].push_back(group);
         }
     }
@@ -195,8 +198,8 @@ relevant_removals(const Night& night, const std::unordered_map<std::string, std:
         const TimeRange future = TimeRange::exactly(distant_future);
         const TimeRange from = removal->from.value_or(past);
         const TimeRange to = removal->to.value_or(future);
-        return std::make_tuple(std::string_view(removal->sensor), from.earliest, from.latest, to.earliest,
-                               to.latest);
+        return std::make_tuple(std::string_view(removal->sensor), from.earliest, from.latest,
+                               to.earliest, to.latest);
     };
     std::sort(out.begin(), out.end(),
               [&](const Removal* a, const Removal* b) { return key(a) < key(b); });
@@ -221,7 +224,8 @@ double chance_enough(const Night& night, int draws, std::uint64_t seed)
         pairs.emplace_back(removal->from.value_or(past), removal->to.value_or(future));
         sensor_of_removal.push_back(index.at(removal->sensor));
     }
-    const OrderedPair recording(night.recording_from.value_or(past), night.recording_to.value_or(future));
+    const OrderedPair recording(night.recording_from.value_or(past),
+                                night.recording_to.value_or(future));
     const SingleTime lights_out(night.lights_out.value_or(past));
     const SingleTime lights_on(night.lights_on.value_or(future));
     const double need = static_cast<double>(night.need.minutes.count());

@@ -59,7 +59,8 @@ class Finder {
     NightTimes times_;
     std::vector<Contradiction> found_;
 
-    void add(std::string code, std::string at, std::string text, std::string first, std::string second)
+    void add(std::string code, std::string at, std::string text, std::string first,
+             std::string second)
     {
         found_.push_back({{Fault::refused, std::move(code), std::move(at), std::move(text)},
                           std::move(first),
@@ -75,15 +76,16 @@ class Finder {
 
     void unknown_sensors()
     {
-        const std::unordered_set<std::string_view> known(night_.sensors.begin(), night_.sensors.end());
+        const std::unordered_set<std::string_view> known(night_.sensors.begin(),
+                                                         night_.sensors.end());
         std::string list;
         for (const std::string& id : night_.sensors)
             list += (list.empty() ? "" : ", ") + id;
         const auto check = [&](const std::string& id, const std::string& at) {
             if (!known.contains(id))
                 add("unknown_sensor", at,
-                    "\"" + id + "\" is not a sensor of this night; right would be one of: " + list, at,
-                    "");
+                    "\"" + id + "\" is not a sensor of this night; right would be one of: " + list,
+                    at, "");
         };
         for (std::size_t g = 0; g < night_.need.groups.size(); ++g)
             for (std::size_t i = 0; i < night_.need.groups[g].size(); ++i)
@@ -107,16 +109,17 @@ class Finder {
 
     void orders()
     {
-        order(night_.recording_from, night_.recording_to, "no_order", "/recording", "/recording/from",
-              "/recording/to", "the recording ends before it starts");
+        order(night_.recording_from, night_.recording_to, "no_order", "/recording",
+              "/recording/from", "/recording/to", "the recording ends before it starts");
         order(night_.lights_out, night_.lights_on, "lights_on_before_lights_out", "/lights_on",
               "/lights_out", "/lights_on", "lights on before lights out");
         order(night_.into_bed, night_.out_of_bed, "out_of_bed_before_into_bed", "/out_of_bed",
               "/into_bed", "/out_of_bed", "out of bed before into bed");
         order(night_.lights_out, night_.final_waking, "final_waking_before_lights_out",
-              "/final_waking", "/lights_out", "/final_waking", "the final waking before lights out");
-        order(night_.final_waking, night_.out_of_bed, "out_of_bed_before_final_waking", "/out_of_bed",
-              "/final_waking", "/out_of_bed", "out of bed before the final waking");
+              "/final_waking", "/lights_out", "/final_waking",
+              "the final waking before lights out");
+        order(night_.final_waking, night_.out_of_bed, "out_of_bed_before_final_waking",
+              "/out_of_bed", "/final_waking", "/out_of_bed", "out of bed before the final waking");
         for (std::size_t i = 0; i < night_.off.size(); ++i) {
             const std::string at = pointer("/off", i);
             order(night_.off[i].from, night_.off[i].to, "no_order", at, at + "/from", at + "/to",
@@ -138,13 +141,13 @@ class Finder {
     {
         if (first_ && to && to->latest < (*first_->range)->earliest)
             add(code, at,
-                name + " ends at " + clock(*to) + ", before the night begins (" + first_->name + " " +
-                    clock(**first_->range) + "); right would be a time within the night",
+                name + " ends at " + clock(*to) + ", before the night begins (" + first_->name +
+                    " " + clock(**first_->range) + "); right would be a time within the night",
                 at, first_->at);
         else if (last_ && from && from->earliest > (*last_->range)->latest)
             add(code, at,
-                name + " begins at " + clock(*from) + ", after the night ends (" + last_->name + " " +
-                    clock(**last_->range) + "); right would be a time within the night",
+                name + " begins at " + clock(*from) + ", after the night ends (" + last_->name +
+                    " " + clock(**last_->range) + "); right would be a time within the night",
                 at, last_->at);
     }
 
@@ -188,7 +191,8 @@ class Finder {
         if (night_.awake) {
             for (const Awakening& awakening : *night_.awake) {
                 if (awakening.to)
-                    timed.push_back(read_interval(awakening.from, awakening.to, Reading::narrowest));
+                    timed.push_back(
+                        read_interval(awakening.from, awakening.to, Reading::narrowest));
                 else
                     total += awakening.length.value_or(Span(0));
             }
@@ -208,8 +212,10 @@ class Finder {
             const Span room = night_.out_of_bed->latest - night_.final_waking->earliest;
             if (room >= Span(0) && after > room)
                 add("sleep_longer_than_bed", "/tried_to_sleep_after_waking_min",
-                    minutes_text(after) + " of trying to sleep after the final waking, but at most " +
-                        minutes_text(room) + " from there to rising; right would be no more than that",
+                    minutes_text(after) +
+                        " of trying to sleep after the final waking, but at most " +
+                        minutes_text(room) +
+                        " from there to rising; right would be no more than that",
                     "/tried_to_sleep_after_waking_min", "/out_of_bed");
         }
         const std::string largest = night_.slept          ? "/slept_min"
@@ -237,7 +243,8 @@ class Finder {
         // In the world that leaves most room. From the final waking on, time in bed is what it is.
         std::optional<Span> room;
         if (night_.final_waking) {
-            after = rising ? std::max(Span(0), rising->latest - night_.final_waking->latest) : Span(0);
+            after =
+                rising ? std::max(Span(0), rising->latest - night_.final_waking->latest) : Span(0);
             room = night_.final_waking->latest - bed->earliest + after;
         } else if (rising) {
             room = rising->latest - bed->earliest;
@@ -270,8 +277,8 @@ class Finder {
         if (!first || (*last->range)->earliest - (*first->range)->latest <= longest_night)
             return;
         add("night_over_24_h", last->at,
-            std::string("from ") + first->name + " (" + clock(**first->range) + ") to " + last->name +
-                " (" + clock(**last->range) +
+            std::string("from ") + first->name + " (" + clock(**first->range) + ") to " +
+                last->name + " (" + clock(**last->range) +
                 ") is more than 24 hours; right would be the times of one night",
             first->at, last->at);
     }

@@ -57,8 +57,8 @@ DiaryMeasures diary_measures(const Night& night)
         out.awakenings = static_cast<long>(night.awake->size()) + untimed;
     }
     if (night.lights_out && night.final_waking && out.sol && out.waso)
-        out.tst = not_negative(night.final_waking->middle() - night.lights_out->middle() - *out.sol -
-                               *out.waso);
+        out.tst = not_negative(night.final_waking->middle() - night.lights_out->middle() -
+                               *out.sol - *out.waso);
     out.tasafa = night.tried_after_waking;
     if (out.tst && out.tasafa)
         out.dse = *out.sol + *out.tst + *out.waso + *out.tasafa;

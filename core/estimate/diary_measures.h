@@ -19,8 +19,8 @@ struct DiaryMeasures {
     /// Sleep onset latency: the reported time to fall asleep after lights out.
     std::optional<Span> sol;
     /// Wake after sleep onset: reported time awake between first falling asleep and the final
-    /// waking, with and without times. Absent while the awakenings were not answered. Times given by
-    /// both ends count once where they overlap, and not outside sleep onset and final waking.
+    /// waking, with and without times. Absent while the awakenings were not answered. Times given
+    /// by both ends count once where they overlap, and not outside sleep onset and final waking.
     std::optional<Span> waso;
     /// Number of reported awakenings, with and without times. The final waking is not one.
     std::optional<long> awakenings;

@@ -145,13 +145,15 @@ Span proportion(Span length, Span part, Span whole)
 
 Span held(Span value, Span most) { return std::clamp(value, Span(0), std::max(Span(0), most)); }
 
-void take_somewhere(Taken& taken, Interval place, Span length, const Usable& least, const Usable& most)
+void take_somewhere(Taken& taken, Interval place, Span length, const Usable& least,
+                    const Usable& most)
 {
     taken.most += std::min(length, least.measure_within(place));
     taken.least += std::max(Span(0), length - (place.length() - most.measure_within(place)));
 }
 
-Taken taken_by_length(const Night& night, const Usable& least, const Usable& middle, const Usable& most)
+Taken taken_by_length(const Night& night, const Usable& least, const Usable& middle,
+                      const Usable& most)
 {
     Taken taken;
     if (night.awake) {
@@ -263,8 +265,8 @@ Estimate estimate(const Night& night, const EstimateOptions& options)
     const IntervalSet most_blocked = reader.blocked(widest);
     const IntervalSet blocked = reader.blocked(middle);
     const IntervalSet least_blocked = reader.blocked(narrowest);
-    out.needed = Bounds{on(least_window, most_blocked), on(window, blocked),
-                        on(most_window, least_blocked)};
+    out.needed =
+        Bounds{on(least_window, most_blocked), on(window, blocked), on(most_window, least_blocked)};
     out.verdict = verdict_of(*out.needed, night.need.minutes);
 
     const Usable least{asleep_span(night, least_window, Moment::latest, Moment::earliest),
@@ -276,10 +278,9 @@ Estimate estimate(const Night& night, const EstimateOptions& options)
     const Taken taken = taken_by_length(night, least, guess, most);
     Bounds asleep;
     asleep.at_least = least.measure() - held(taken.most, least.measure());
-    // Wakes of known length that were told to overlap, although they are taken not to, take away too
-    // much. The minimum is then still one, so that it is the maximum that gives way.
-    asleep.at_most =
-        std::max(asleep.at_least, most.measure() - held(taken.least, most.measure()));
+    // Wakes of known length that were told to overlap, although they are taken not to, take away
+    // too much. The minimum is then still one, so that it is the maximum that gives way.
+    asleep.at_most = std::max(asleep.at_least, most.measure() - held(taken.least, most.measure()));
     asleep.best_guess = std::clamp(guess.measure() - held(taken.guess, guess.measure()),
                                    asleep.at_least, asleep.at_most);
     out.needed_asleep = asleep;
@@ -290,7 +291,8 @@ Estimate estimate(const Night& night, const EstimateOptions& options)
     for (std::size_t i = 0; i < reader.sensors(); ++i) {
         const Span off = middle[i].measure_within(night_span);
         if (off > Span(0))
-            out.lost.push_back({night.sensors[i], off, on(window, reader.blocked(middle, i)) - needed});
+            out.lost.push_back(
+                {night.sensors[i], off, on(window, reader.blocked(middle, i)) - needed});
     }
     const Interval from_lights_out{night_span.from, window.to};
     const Interval to_lights_on{window.from, night_span.to};

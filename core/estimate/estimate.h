@@ -16,13 +16,13 @@ namespace evenfall {
 // The night's arithmetic. What is counted, in words:
 //
 // Recording time, monitoring time. A home study is judged by the time during which the signals that
-// are needed were recorded. The AASM Scoring Manual (HSAT chapter, from memory) calls recording time
-// less artefact and less time awake, the latter also from a patient diary, the monitoring time. We
-// know nothing of artefact: a sensor counts as recording while it was worn. So these are upper
-// limits to what the recording can show, from what a person remembers; the recording and the clinic
-// decide. How much is needed is the clinic's own setting; where it sets nothing it is 240 min of
-// flow and oximetry together (Kapur et al. 2017, J Clin Sleep Med 13(3):479-504; the 4 h seen in
-// secondary sources, "oximetry and flow" from memory).
+// are needed were recorded. The AASM Scoring Manual (HSAT chapter, from memory) calls recording
+// time less artefact and less time awake, the latter also from a patient diary, the monitoring
+// time. We know nothing of artefact: a sensor counts as recording while it was worn. So these are
+// upper limits to what the recording can show, from what a person remembers; the recording and the
+// clinic decide. How much is needed is the clinic's own setting; where it sets nothing it is 240
+// min of flow and oximetry together (Kapur et al. 2017, J Clin Sleep Med 13(3):479-504; the 4 h
+// seen in secondary sources, "oximetry and flow" from memory).
 //
 // Worlds. Every time is known as a range [earliest, latest]. A world is one choice of every time
 // within its range. The two ends of one interval (the recording, a removal, an awakening) bind each
@@ -76,8 +76,8 @@ enum class Verdict { enough, too_short, borderline, unknown };
 /// The word in files: enough, short, borderline, unknown.
 std::string_view verdict_word(Verdict verdict);
 
-/// Where time went. Causes: the id of a sensor; `late_start` (the recording began after lights out);
-/// `early_end` (it ended before lights on).
+/// Where time went. Causes: the id of a sensor; `late_start` (the recording began after lights
+/// out); `early_end` (it ended before lights on).
 struct Loss {
     std::string cause;
     Span minutes{0}; ///< best guess of its time off between lights out and lights on
@@ -103,8 +103,8 @@ struct EstimateOptions {
     std::uint64_t seed = 20000;
 };
 
-/// The estimate of a night without contradictions; ask estimate/contradictions.h first. A night with
-/// contradictions gives numbers without meaning, never a crash.
+/// The estimate of a night without contradictions; ask estimate/contradictions.h first. A night
+/// with contradictions gives numbers without meaning, never a crash.
 Estimate estimate(const Night& night, const EstimateOptions& options = {});
 
 } // namespace evenfall

@@ -96,17 +96,19 @@ class Explainer {
     {
         if (bounds.at_least == bounds.at_most)
             return minutes(bounds.best_guess);
-        return "at least " + minutes(bounds.at_least) + ", best guess " + minutes(bounds.best_guess) +
-               ", at most " + minutes(bounds.at_most);
+        return "at least " + minutes(bounds.at_least) + ", best guess " +
+               minutes(bounds.best_guess) + ", at most " + minutes(bounds.at_most);
     }
 
     void unknown_window()
     {
         if (!window_from(night_))
-            say("It is not known when the night began: neither the start of the recording nor lights "
+            say("It is not known when the night began: neither the start of the recording nor "
+                "lights "
                 "out was noted. So nothing can be said about its length.");
         if (!window_to(night_))
-            say("It is not known when the night ended: neither the end of the recording nor lights on "
+            say("It is not known when the night ended: neither the end of the recording nor lights "
+                "on "
                 "was noted. So nothing can be said about its length.");
     }
 
@@ -229,7 +231,8 @@ class Explainer {
         if (estimate_.chance_enough) {
             char percent[16];
             std::snprintf(percent, sizeof percent, "%.0f", *estimate_.chance_enough * 100);
-            line += std::string("; with each time equally likely anywhere in its range, it is enough in ") +
+            line += std::string(
+                        "; with each time equally likely anywhere in its range, it is enough in ") +
                     percent + " % of the cases";
         }
         return line + ".";
@@ -255,7 +258,8 @@ class Explainer {
             for (const Awakening& awakening : *night_.awake) {
                 if (awakening.to)
                     take(Interval{awakening.from.middle(), awakening.to->middle()},
-                         "woke " + clock(awakening.from) + ", asleep again " + clock(*awakening.to));
+                         "woke " + clock(awakening.from) + ", asleep again " +
+                             clock(*awakening.to));
                 else
                     by_length.push_back(&awakening);
             }
@@ -270,9 +274,9 @@ class Explainer {
                 minutes(lost) + " of what counts.");
         }
         if (night_.awake_untimed && night_.awake_untimed->total > Span(0))
-            say("Awake: " + plural(night_.awake_untimed->times, "time") + " without a clock time, " +
-                minutes(night_.awake_untimed->total) + " together: " +
-                minutes(left - estimate_.needed_asleep->best_guess) +
+            say("Awake: " + plural(night_.awake_untimed->times, "time") +
+                " without a clock time, " + minutes(night_.awake_untimed->total) +
+                " together: " + minutes(left - estimate_.needed_asleep->best_guess) +
                 " of what counts, in proportion to how much of the night counts.");
         say("What counts while asleep, by the diary: " + bounds(*estimate_.needed_asleep) + ".");
     }

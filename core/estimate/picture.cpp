@@ -109,7 +109,8 @@ std::vector<PictureTick> ticks(const Night& night, Interval axis)
             continue;
         const auto local_minutes = [&](Instant when, seconds of) {
             const LocalTime local{when.time_since_epoch() + of};
-            return std::chrono::floor<minutes>(local - std::chrono::floor<std::chrono::days>(local));
+            return std::chrono::floor<minutes>(local -
+                                               std::chrono::floor<std::chrono::days>(local));
         };
         if (offset != offset_before && change >= axis.from)
             out.push_back({change, local_minutes(change, offset), offset, true, offset_before});
@@ -125,8 +126,9 @@ std::vector<PictureTick> ticks(const Night& night, Interval axis)
 
 std::optional<NightPicture> picture(const Night& night)
 {
-    const std::array times{&night.recording_from, &night.into_bed,  &night.lights_out, &night.recording_to,
-                           &night.final_waking,   &night.lights_on, &night.out_of_bed};
+    const std::array times{&night.recording_from, &night.into_bed,     &night.lights_out,
+                           &night.recording_to,   &night.final_waking, &night.lights_on,
+                           &night.out_of_bed};
     NightPicture out;
     int known = 0;
     for (const auto* time : times) {

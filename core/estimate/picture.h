@@ -36,8 +36,8 @@ struct PictureLane {
 /// A mark on the time axis: a full local hour, or the moment at which the clocks change.
 struct PictureTick {
     Instant at;
-    std::chrono::minutes local{0};   ///< local time of day, 0 to 1439 (after the change, if one)
-    std::chrono::seconds offset{0};  ///< east of Greenwich (after the change, if one)
+    std::chrono::minutes local{0};  ///< local time of day, 0 to 1439 (after the change, if one)
+    std::chrono::seconds offset{0}; ///< east of Greenwich (after the change, if one)
     bool clock_change = false;
     std::chrono::seconds offset_before{0}; ///< same as offset where the clocks do not change
     bool operator==(const PictureTick&) const = default;

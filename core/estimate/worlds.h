@@ -16,8 +16,8 @@ namespace evenfall {
 enum class Reading { widest, narrowest, middle };
 
 /// The interval between two ends; a missing end is further away than any night. May be empty.
-inline Interval read_interval(const std::optional<TimeRange>& from, const std::optional<TimeRange>& to,
-                              Reading reading)
+inline Interval read_interval(const std::optional<TimeRange>& from,
+                              const std::optional<TimeRange>& to, Reading reading)
 {
     const auto pick = [](const TimeRange& range, bool early, bool late) {
         return early ? range.earliest : late ? range.latest : range.middle();

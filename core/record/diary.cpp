@@ -15,7 +15,10 @@ namespace {
 
 constexpr const char* format_name = "evenfall.diary/1";
 
-const char* origin_word(Origin origin) { return origin == Origin::reported ? "reported" : "derived"; }
+const char* origin_word(Origin origin)
+{
+    return origin == Origin::reported ? "reported" : "derived";
+}
 
 std::string time_text(Instant when, const Night& night)
 {
@@ -94,7 +97,8 @@ class WriteCheck {
     {
         if (!plain_study_code(diary_.of.code) || diary_.of.night < 1)
             add("no_visit", "/visit",
-                "no study code and number of the night; right would be both, such as SM-0417 and 1");
+                "no study code and number of the night; right would be both, such as SM-0417 and "
+                "1");
         else if (diary_.night.of != diary_.of)
             add("visit_differs", "/night/visit",
                 "not the night of the diary; right would be the same code and number");
@@ -107,7 +111,8 @@ class WriteCheck {
         for (std::size_t i = 0; i < diary_.events.size(); ++i) {
             const std::string at = pointer("/events", i);
             if (!event_text(diary_.events[i].kind))
-                add("unknown_kind", at + "/kind", "\"" + diary_.events[i].kind + "\" is not a kind of event");
+                add("unknown_kind", at + "/kind",
+                    "\"" + diary_.events[i].kind + "\" is not a kind of event");
             text(diary_.events[i].subject, at + "/subject");
             text(diary_.events[i].comment, at + "/comment");
         }
@@ -194,12 +199,13 @@ class DiaryReader {
     void compare(const Json& given, const Json& derived, const std::string& at)
     {
         // The order of keys means nothing in JSON.
-        const nlohmann::json difference = nlohmann::json::diff(nlohmann::json(given), nlohmann::json(derived));
+        const nlohmann::json difference =
+            nlohmann::json::diff(nlohmann::json(given), nlohmann::json(derived));
         for (const auto& step : difference)
-            problems_.push_back({Fault::refused, "not_derived",
-                                 at + step["path"].get<std::string>(),
-                                 "does not follow from what was reported; right would be " +
-                                     (step.contains("value") ? step["value"].dump() : "no such value")});
+            problems_.push_back(
+                {Fault::refused, "not_derived", at + step["path"].get<std::string>(),
+                 "does not follow from what was reported; right would be " +
+                     (step.contains("value") ? step["value"].dump() : "no such value")});
     }
 
     std::optional<Origin> origin(ObjectReader& reader, bool only_reported = false)
@@ -225,7 +231,8 @@ class DiaryReader {
     {
         const Json* json = reader.needed(key);
         if (json && !json->is_string())
-            reader.fault(key, "wrong_type", std::string("a ") + json->type_name() + "; right would be a string");
+            reader.fault(key, "wrong_type",
+                         std::string("a ") + json->type_name() + "; right would be a string");
         return json && json->is_string() ? json->get<std::string>() : "";
     }
 
@@ -277,9 +284,10 @@ class DiaryReader {
         }
         diary_.night = *night;
         if (diary_.night.of != diary_.of)
-            problems_.push_back({Fault::refused, "visit_differs", "/night/visit",
-                                 "not the night of the diary; right would be the same code and number "
-                                 "as in /visit"});
+            problems_.push_back(
+                {Fault::refused, "visit_differs", "/night/visit",
+                 "not the night of the diary; right would be the same code and number "
+                 "as in /visit"});
         return true;
     }
 
@@ -308,7 +316,8 @@ class DiaryReader {
             event.length = reader.minutes("minutes", false);
             event.kind = reader.id("kind").value_or("");
             if (!event.kind.empty() && !event_text(event.kind))
-                reader.fault("kind", "unknown_kind", "\"" + event.kind + "\" is not a kind of event");
+                reader.fault("kind", "unknown_kind",
+                             "\"" + event.kind + "\" is not a kind of event");
             event.subject = text(reader, "subject", false);
             event.comment = text(reader, "comment", false);
             event.origin = origin(reader).value_or(Origin::reported);
@@ -326,7 +335,8 @@ class DiaryReader {
             if (const Json* value = reader.needed("answer")) {
                 answer.answer = *value;
                 if (value->is_null())
-                    reader.fault("answer", "wrong_type", "null; right would be the answer, or no such entry");
+                    reader.fault("answer", "wrong_type",
+                                 "null; right would be the answer, or no such entry");
             }
             answer.origin = origin(reader).value_or(Origin::reported);
             reader.finish();
@@ -376,7 +386,8 @@ class DiaryReader {
             if (!when.exact())
                 reader.fault("utc", "bad_time", "a range; right would be one time");
             entry.stamp.utc = when.earliest;
-            entry.stamp.offset = std::chrono::seconds(reader.integer("offset_s", -86400, 86400).value_or(0));
+            entry.stamp.offset =
+                std::chrono::seconds(reader.integer("offset_s", -86400, 86400).value_or(0));
             entry.stamp.zone = any_string(reader, "zone");
             entry.stamp.boot = any_string(reader, "boot");
             entry.stamp.since_boot = Span(reader.integer("since_boot_us", 0, most).value_or(0));
@@ -409,7 +420,10 @@ bool plain_text(std::string_view text)
             continue;
         }
         // Well-formed sequences only: no overlong forms, no surrogates (Unicode, table 3-7).
-        const std::size_t more = c >= 0xc2 && c <= 0xdf ? 1 : c >= 0xe0 && c <= 0xef ? 2 : c >= 0xf0 && c <= 0xf4 ? 3 : 0;
+        const std::size_t more = c >= 0xc2 && c <= 0xdf   ? 1
+                                 : c >= 0xe0 && c <= 0xef ? 2
+                                 : c >= 0xf0 && c <= 0xf4 ? 3
+                                                          : 0;
         if (more == 0)
             return false;
         const unsigned char least = c == 0xe0 ? 0xa0 : c == 0xf0 ? 0x90 : 0x80;
@@ -476,8 +490,8 @@ Result<DiaryStart> diary_start(const Diary& diary)
             if (when)
                 at = earlier_of(at, when->earliest);
         };
-        for (const auto& when : {night.into_bed, night.recording_to, night.final_waking, night.lights_on,
-                                 night.out_of_bed})
+        for (const auto& when : {night.into_bed, night.recording_to, night.final_waking,
+                                 night.lights_on, night.out_of_bed})
             consider(when);
         for (const Removal& removal : night.off) {
             consider(removal.from);
@@ -570,7 +584,8 @@ Result<std::string> diary_to_json(const Diary& diary)
     json["evening"] = marked(*evening, Origin::derived);
     json["start"] = start_json(*start);
     if (diary.kit)
-        json["kit"] = Json{{"id", diary.kit->id}, {"label", diary.kit->label}, {"origin", reported}};
+        json["kit"] =
+            Json{{"id", diary.kit->id}, {"label", diary.kit->label}, {"origin", reported}};
     json["night"] = night_to_json(night);
     json["night_origins"] = Json::object();
     for (const std::string& at : value_pointers(night)) {

@@ -62,7 +62,7 @@ struct KitOfNight {
 /// The whole truth of one night (file format evenfall.diary/1): every other file of the record can
 /// be made from it again.
 struct Diary {
-    NightOf of;                 ///< the same as night.of
+    NightOf of; ///< the same as night.of
     std::optional<KitOfNight> kit;
     Night night;
     /// Origin of the values of `night` by their pointer in evenfall.night/1 ("/lights_out",
@@ -78,9 +78,9 @@ struct Diary {
 /// Where the record begins: the middle of recording.from, else of lights out, else the first entry
 /// (the earliest of the night's other times, events, notes, checks and journal entries).
 struct DiaryStart {
-    Instant at;                      ///< cut to a whole second, as EDF's header has no finer one
-    std::chrono::seconds offset{0};  ///< local time there
-    std::string basis;               ///< recording_from, lights_out, first_entry
+    Instant at;                     ///< cut to a whole second, as EDF's header has no finer one
+    std::chrono::seconds offset{0}; ///< local time there
+    std::string basis;              ///< recording_from, lights_out, first_entry
 };
 
 /// Pointers (RFC 6901, within evenfall.night/1) of all values of a night, in the order of the file:
@@ -91,8 +91,8 @@ std::vector<std::string> value_pointers(const Night& night);
 /// tab, line feed and carriage return.
 bool plain_text(std::string_view text);
 
-/// A diary of nothing but the night report. Refused: no code and number of the night, no dated entry.
-/// Contradictions are not refused here: a person may leave one open. See diary_to_json.
+/// A diary of nothing but the night report. Refused: no code and number of the night, no dated
+/// entry. Contradictions are not refused here: a person may leave one open. See diary_to_json.
 Result<Diary> diary_from_night(const Night& night);
 
 /// Refused: no dated entry.
@@ -108,9 +108,9 @@ Result<std::string> record_name(const Diary& diary);
 /// out again and compared; a difference is refused.
 Result<Diary> read_diary(std::string_view json_text);
 
-/// The text of diary.json: the same diary always gives the same bytes, and read_diary gives the same
-/// diary back. Every value is marked reported or derived. A night without contradictions carries its
-/// estimate; one with them carries the list of problems instead.
+/// The text of diary.json: the same diary always gives the same bytes, and read_diary gives the
+/// same diary back. Every value is marked reported or derived. A night without contradictions
+/// carries its estimate; one with them carries the list of problems instead.
 Result<std::string> diary_to_json(const Diary& diary);
 
 } // namespace evenfall

@@ -29,10 +29,7 @@ constexpr long signal_limit = 4096;
 constexpr std::array<std::string_view, 12> months{"JAN", "FEB", "MAR", "APR", "MAY", "JUN",
                                                   "JUL", "AUG", "SEP", "OCT", "NOV", "DEC"};
 
-std::string two(long value)
-{
-    return (value < 10 ? "0" : "") + std::to_string(value);
-}
+std::string two(long value) { return (value < 10 ? "0" : "") + std::to_string(value); }
 
 struct Calendar {
     int year;
@@ -45,12 +42,9 @@ Calendar calendar(LocalTime local)
     const auto day = std::chrono::floor<std::chrono::days>(local);
     const std::chrono::year_month_day date(day);
     const std::chrono::hh_mm_ss clock(std::chrono::floor<seconds>(local - day));
-    return {static_cast<int>(date.year()),
-            static_cast<unsigned>(date.month()),
-            static_cast<unsigned>(date.day()),
-            clock.hours().count(),
-            clock.minutes().count(),
-            clock.seconds().count()};
+    return {static_cast<int>(date.year()),     static_cast<unsigned>(date.month()),
+            static_cast<unsigned>(date.day()), clock.hours().count(),
+            clock.minutes().count(),           clock.seconds().count()};
 }
 
 /// dd-MMM-yyyy: English month in capitals, leading zero, four digits (2.1.3.3, 2.1.3.4).
@@ -131,25 +125,31 @@ Problem refuse(std::string code, std::string text)
     return {Fault::refused, std::move(code), "", std::move(text)};
 }
 
-Problems write_problems(const EdfDiary& diary, const std::string& patient, const std::string& recording)
+Problems write_problems(const EdfDiary& diary, const std::string& patient,
+                        const std::string& recording)
 {
     Problems problems;
     const Calendar start = calendar(diary.start);
     if (start.year < 1985 || start.year > 2084)
-        problems.push_back(refuse("year_outside_edf", "the year " + std::to_string(start.year) +
-                                                          " cannot stand in EDF+; right would be 1985 to 2084"));
+        problems.push_back(
+            refuse("year_outside_edf", "the year " + std::to_string(start.year) +
+                                           " cannot stand in EDF+; right would be 1985 to 2084"));
     for (const std::string& id : {patient, recording})
         if (id.size() > id_bytes || !printable(id))
-            problems.push_back(refuse("bad_identification",
-                                      "\"" + id + "\" does not fit EDF+; right would be at most 80 bytes of "
-                                                  "printable US-ASCII"));
+            problems.push_back(
+                refuse("bad_identification",
+                       "\"" + id +
+                           "\" does not fit EDF+; right would be at most 80 bytes of "
+                           "printable US-ASCII"));
     if (diary.start_text.empty() || !plain_text(diary.start_text))
         problems.push_back(refuse("bad_text", "no text for the start of the file"));
     for (const Annotation& annotation : diary.annotations) {
         if (annotation.text.empty() || !plain_text(annotation.text))
-            problems.push_back(refuse("bad_text", "an annotation that is empty, not UTF-8, or has control characters"));
+            problems.push_back(refuse(
+                "bad_text", "an annotation that is empty, not UTF-8, or has control characters"));
         if (annotation.duration && *annotation.duration < Span(0))
-            problems.push_back(refuse("negative_duration", "\"" + annotation.text + "\" has a negative duration"));
+            problems.push_back(
+                refuse("negative_duration", "\"" + annotation.text + "\" has a negative duration"));
     }
     return problems;
 }
@@ -162,8 +162,8 @@ Result<std::string> write_edf(const EdfDiary& diary)
     // 2.1.3.3: code, sex, birth date, name. We have a study code and nothing else.
     const std::string patient = subfield(diary.patient_code) + " X X X";
     // 2.1.3.4: Startdate, date, administration code, technician, equipment.
-    const std::string recording = "Startdate " + long_date(start) + " " + subfield(diary.admin_code) + " X " +
-                                  subfield(diary.equipment);
+    const std::string recording = "Startdate " + long_date(start) + " " +
+                                  subfield(diary.admin_code) + " X " + subfield(diary.equipment);
     const Problems problems = write_problems(diary, patient, recording);
     if (!problems.empty())
         return problems;
@@ -175,10 +175,11 @@ Result<std::string> write_edf(const EdfDiary& diary)
     size += size % 2; // samples have two bytes
 
     std::string out = field("0", 8) + field(patient, id_bytes) + field(recording, id_bytes);
-    out += two(start.day) + "." + two(static_cast<long>(start.month)) + "." + two(start.year % 100); // 2.1.3.2
+    out += two(start.day) + "." + two(static_cast<long>(start.month)) + "." +
+           two(start.year % 100); // 2.1.3.2
     out += two(start.hour) + "." + two(start.minute) + "." + two(start.second);
     out += field(std::to_string(fixed_header + signal_header), 8);
-    out += field("EDF+C", 44);                                // 2.1.1
+    out += field("EDF+C", 44); // 2.1.1
     out += field(std::to_string(records.size()), 8);
     out += field("0", 8); // 2.1.2: duration 0 when there are annotations only
     out += field("1", 4);
@@ -209,7 +210,9 @@ class EdfReader {
     Result<EdfHeader> header()
     {
         if (bytes_.size() < fixed_header) {
-            fault(0, "too_short", std::to_string(bytes_.size()) + " bytes are less than a header; right would be at least 256");
+            fault(0, "too_short",
+                  std::to_string(bytes_.size()) +
+                      " bytes are less than a header; right would be at least 256");
             return problems_;
         }
         if (text(8) != "0")
@@ -232,7 +235,9 @@ class EdfReader {
         }
         const auto needed = fixed_header + static_cast<std::size_t>(count) * signal_header;
         if (header_.header_bytes != static_cast<long>(needed))
-            fault(184, "bad_number", "right would be " + std::to_string(needed) + ", 256 for the header and for each signal");
+            fault(184, "bad_number",
+                  "right would be " + std::to_string(needed) +
+                      ", 256 for the header and for each signal");
         if (bytes_.size() < needed) {
             fault(bytes_.size(), "too_short", "the file ends within its header");
             return problems_;
@@ -256,11 +261,13 @@ class EdfReader {
             record_bytes += static_cast<std::size_t>(signal.samples) * 2;
         const auto whole = static_cast<std::size_t>(out.header.header_bytes);
         const std::size_t data = bytes_.size() - whole;
-        if (out.header.records < 0 || data / record_bytes != static_cast<std::size_t>(out.header.records) ||
+        if (out.header.records < 0 ||
+            data / record_bytes != static_cast<std::size_t>(out.header.records) ||
             data % record_bytes != 0) {
             fault(whole, "bad_size",
-                  std::to_string(data) + " bytes of data; right would be " + std::to_string(out.header.records) +
-                      " records of " + std::to_string(record_bytes));
+                  std::to_string(data) + " bytes of data; right would be " +
+                      std::to_string(out.header.records) + " records of " +
+                      std::to_string(record_bytes));
             return problems_;
         }
         at_ = whole;
@@ -290,7 +297,8 @@ class EdfReader {
 
     void fault(std::size_t at, std::string code, std::string text)
     {
-        problems_.push_back({Fault::refused, std::move(code), "byte " + std::to_string(at), std::move(text)});
+        problems_.push_back(
+            {Fault::refused, std::move(code), "byte " + std::to_string(at), std::move(text)});
     }
 
     /// A field of the header, left-justified and padded with spaces.
@@ -313,7 +321,8 @@ class EdfReader {
         const char* end = digits.data() + digits.size();
         const auto [stop, error] = std::from_chars(begin, end, value);
         if (error != std::errc() || stop != end || digits.starts_with("+-")) {
-            fault(at, "bad_number", "\"" + digits + "\" for the " + name + "; right would be a whole number");
+            fault(at, "bad_number",
+                  "\"" + digits + "\" for the " + name + "; right would be a whole number");
             return 0;
         }
         return value;
@@ -330,7 +339,8 @@ class EdfReader {
         const bool shaped = digits.find_first_not_of("+-.0123456789") == std::string::npos;
         const auto [stop, error] = std::from_chars(begin, end, value);
         if (!shaped || error != std::errc() || stop != end) {
-            fault(at, "bad_number", "\"" + digits + "\" for the " + name + "; right would be a decimal number");
+            fault(at, "bad_number",
+                  "\"" + digits + "\" for the " + name + "; right would be a decimal number");
             return 0;
         }
         return value;
@@ -342,17 +352,18 @@ class EdfReader {
         const std::string date = text(8);
         const std::string time = text(8);
         const auto number = [](const std::string& text, std::size_t from) {
-            const bool digits = text.size() == 8 && text[from] >= '0' && text[from] <= '9' && text[from + 1] >= '0' &&
-                                text[from + 1] <= '9';
+            const bool digits = text.size() == 8 && text[from] >= '0' && text[from] <= '9' &&
+                                text[from + 1] >= '0' && text[from + 1] <= '9';
             return digits ? (text[from] - '0') * 10 + (text[from + 1] - '0') : -1;
         };
-        const bool dots = date.size() == 8 && time.size() == 8 && date[2] == '.' && date[5] == '.' && time[2] == '.' &&
-                          time[5] == '.';
+        const bool dots = date.size() == 8 && time.size() == 8 && date[2] == '.' &&
+                          date[5] == '.' && time[2] == '.' && time[5] == '.';
         const int yy = number(date, 6);
         // 2.1.3.2: 85 to 99 is 1985 to 1999, 00 to 84 is 2000 to 2084.
-        const std::chrono::year_month_day day{std::chrono::year(yy >= 85 ? 1900 + yy : 2000 + yy),
-                                              std::chrono::month(static_cast<unsigned>(number(date, 3))),
-                                              std::chrono::day(static_cast<unsigned>(number(date, 0)))};
+        const std::chrono::year_month_day day{
+            std::chrono::year(yy >= 85 ? 1900 + yy : 2000 + yy),
+            std::chrono::month(static_cast<unsigned>(number(date, 3))),
+            std::chrono::day(static_cast<unsigned>(number(date, 0)))};
         const int hour = number(time, 0);
         const int minute = number(time, 3);
         const int second = number(time, 6);
@@ -364,15 +375,17 @@ class EdfReader {
             fault(at + 8, "bad_time", "\"" + time + "\"; right would be hh.mm.ss");
             return;
         }
-        header_.start = LocalTime(std::chrono::local_days(day).time_since_epoch()) + std::chrono::hours(hour) +
-                        std::chrono::minutes(minute) + seconds(second);
+        header_.start = LocalTime(std::chrono::local_days(day).time_since_epoch()) +
+                        std::chrono::hours(hour) + std::chrono::minutes(minute) + seconds(second);
         start_read_ = true;
     }
 
     void kind()
     {
         const std::string reserved = text(44);
-        header_.kind = reserved.starts_with("EDF+C") ? "EDF+C" : reserved.starts_with("EDF+D") ? "EDF+D" : "EDF";
+        header_.kind = reserved.starts_with("EDF+C")   ? "EDF+C"
+                       : reserved.starts_with("EDF+D") ? "EDF+D"
+                                                       : "EDF";
         if (header_.kind == "EDF" && reserved.starts_with("EDF+"))
             fault(192, "bad_kind", "\"" + reserved + "\"; right would be EDF+C or EDF+D");
     }
@@ -417,14 +430,17 @@ class EdfReader {
             // 2.2.1; only where the label means something.
             if (header_.kind != "EDF" && signal.annotations() &&
                 (signal.digital_min != -32768 || signal.digital_max != 32767))
-                fault(at, "bad_number", "the digital range of EDF Annotations; right would be -32768 to 32767");
+                fault(at, "bad_number",
+                      "the digital range of EDF Annotations; right would be -32768 to 32767");
             if (signal.physical_min == signal.physical_max)
-                fault(at, "bad_number", "physical minimum and maximum are the same; right would be two values");
+                fault(at, "bad_number",
+                      "physical minimum and maximum are the same; right would be two values");
         }
         for (std::size_t i = 0; i < count; ++i)
             text(32);
         if (header_.kind != "EDF" && !annotations)
-            fault(fixed_header, "no_annotations", "right would be a signal called EDF Annotations (2.2.1)");
+            fault(fixed_header, "no_annotations",
+                  "right would be a signal called EDF Annotations (2.2.1)");
     }
 
     /// 2.1.3.3 and 2.1.3.4, where EDF+ gives the identifications a form.
@@ -434,14 +450,15 @@ class EdfReader {
             return text.empty() ? 0 : 1 + std::count(text.begin(), text.end(), ' ');
         };
         if (words(header_.patient) < 4 || header_.patient.find("  ") != std::string::npos)
-            fault(8, "bad_identification", "\"" + header_.patient + "\"; right would be: code sex dd-MMM-yyyy name");
+            fault(8, "bad_identification",
+                  "\"" + header_.patient + "\"; right would be: code sex dd-MMM-yyyy name");
         const std::string known = "Startdate " + long_date(calendar(header_.start)) + " ";
         // Where the date itself is faulty there is nothing to compare with.
-        if (words(header_.recording) < 5 ||
-            (start_read_ && !header_.recording.starts_with(known) &&
-             !header_.recording.starts_with("Startdate X ")))
+        if (words(header_.recording) < 5 || (start_read_ && !header_.recording.starts_with(known) &&
+                                             !header_.recording.starts_with("Startdate X ")))
             fault(88, "bad_identification",
-                  "\"" + header_.recording + "\"; right would be: " + known + "code technician equipment");
+                  "\"" + header_.recording + "\"; right would be: " + known +
+                      "code technician equipment");
     }
 
     /// Signed or unsigned seconds; nothing when it is none (2.2.2).
@@ -459,11 +476,14 @@ class EdfReader {
         const auto digits = [](std::string_view part) {
             return !part.empty() && part.find_first_not_of("0123456789") == std::string_view::npos;
         };
-        // Beyond 11 digits of seconds (3,000 years) or beyond microseconds nothing is exact any more.
-        if (!digits(whole) || whole.size() > 11 || (dot != std::string_view::npos && !digits(fraction)))
+        // Beyond 11 digits of seconds (3,000 years) or beyond microseconds nothing is exact any
+        // more.
+        if (!digits(whole) || whole.size() > 11 ||
+            (dot != std::string_view::npos && !digits(fraction)))
             return std::nullopt;
         std::string micro(fraction.substr(0, 6));
-        if (fraction.find_first_not_of('0', std::min<std::size_t>(6, fraction.size())) != std::string_view::npos)
+        if (fraction.find_first_not_of('0', std::min<std::size_t>(6, fraction.size())) !=
+            std::string_view::npos)
             return std::nullopt;
         micro.resize(6, '0');
         const Span size(std::stoll(std::string(whole)) * 1000000 + std::stoll(micro));
@@ -487,17 +507,20 @@ class EdfReader {
             at = end + 1;
         }
         if (first && keeps_time)
-            fault(from, "bad_list", "no time-keeping list; right would be one first in each data record (2.2.4)");
+            fault(from, "bad_list",
+                  "no time-keeping list; right would be one first in each data record (2.2.4)");
         const std::size_t rest = bytes_.substr(0, to).find_first_not_of(tal_end, at);
         if (rest != std::string_view::npos)
-            fault(rest, "bad_list", "something after the last list; right would be zero bytes (2.2.4)");
+            fault(rest, "bad_list",
+                  "something after the last list; right would be zero bytes (2.2.4)");
     }
 
     bool list(std::string_view text, std::size_t at, bool keeps_time, long record, EdfFile& out)
     {
         const std::size_t stamp_end = text.find(text_end);
         if (stamp_end == std::string_view::npos || text.back() != text_end) {
-            fault(at, "bad_list", "right would be an onset, then each text, all ended by byte 20 (2.2.2)");
+            fault(at, "bad_list",
+                  "right would be an onset, then each text, all ended by byte 20 (2.2.2)");
             return false;
         }
         const std::string_view stamps = text.substr(0, stamp_end);
@@ -507,7 +530,8 @@ class EdfReader {
         if (mark != std::string_view::npos)
             duration = stamp(stamps.substr(mark + 1), false);
         if (!onset || (mark != std::string_view::npos && !duration)) {
-            fault(at, "bad_onset", "right would be +seconds or -seconds, then perhaps byte 21 and seconds (2.2.2)");
+            fault(at, "bad_onset",
+                  "right would be +seconds or -seconds, then perhaps byte 21 and seconds (2.2.2)");
             return false;
         }
         std::vector<std::string_view> texts;
@@ -520,17 +544,22 @@ class EdfReader {
         if (keeps_time) {
             used = 1;
             if (texts.empty() || !texts[0].empty() || duration)
-                fault(at, "bad_list", "the time-keeping list; right would be an onset and an empty text (2.2.4)");
+                fault(at, "bad_list",
+                      "the time-keeping list; right would be an onset and an empty text (2.2.4)");
             const bool contiguous = out.header.kind == "EDF+C" && record > 0;
             if (contiguous && *onset != record_start_ + out.header.record_duration)
-                fault(at, "bad_onset", "the data record does not follow the one before; right would be EDF+D");
+                fault(at, "bad_onset",
+                      "the data record does not follow the one before; right would be EDF+D");
             if (record == 0 && (*onset < Span(0) || *onset >= Span(seconds(1))))
-                fault(at, "bad_onset", "the first data record; right would be less than one second after the start");
+                fault(at, "bad_onset",
+                      "the first data record; right would be less than one second after the start");
             record_start_ = *onset;
-            const bool only_annotations = std::all_of(out.header.signals.begin(), out.header.signals.end(),
-                                                      [](const EdfSignal& signal) { return signal.annotations(); });
+            const bool only_annotations =
+                std::all_of(out.header.signals.begin(), out.header.signals.end(),
+                            [](const EdfSignal& signal) { return signal.annotations(); });
             if (only_annotations && texts.size() < 2)
-                fault(at, "bad_list", "no text; right would be what this data record starts with (2.2.4)");
+                fault(at, "bad_list",
+                      "no text; right would be what this data record starts with (2.2.4)");
         }
         for (; used < texts.size(); ++used) {
             if (texts[used].empty() || !plain_text(texts[used])) {

@@ -41,7 +41,7 @@ struct EdfHeader {
     LocalTime start;       ///< patient's local time, whole seconds (2.1.3)
     std::string kind;      ///< "EDF", "EDF+C" or "EDF+D"
     long header_bytes = 0;
-    long records = 0;      ///< -1 while a recorder is still writing
+    long records = 0; ///< -1 while a recorder is still writing
     Span record_duration{0};
     std::vector<EdfSignal> signals;
 };
@@ -53,11 +53,11 @@ struct EdfFile {
 
 /// What goes into an annotations-only EDF+ file.
 struct EdfDiary {
-    std::string patient_code;   ///< study code; spaces become _ (2.1.3)
-    std::string admin_code;     ///< of the investigation
+    std::string patient_code; ///< study code; spaces become _ (2.1.3)
+    std::string admin_code;   ///< of the investigation
     std::string equipment;
-    LocalTime start;            ///< whole seconds; 1985 to 2084
-    std::string start_text;     ///< what the time of the file's start is; not empty (2.2.4)
+    LocalTime start;        ///< whole seconds; 1985 to 2084
+    std::string start_text; ///< what the time of the file's start is; not empty (2.2.4)
     std::vector<Annotation> annotations;
 };
 

@@ -49,7 +49,10 @@ std::optional<Span> length_between(const TimeRange& from, const TimeRange& to)
 /// Collects the events of the night report, with the origin of the value behind each.
 class NightEvents {
   public:
-    NightEvents(const Diary& diary, Instant start) : diary_(diary), start_(TimeRange::exactly(start)) {}
+    NightEvents(const Diary& diary, Instant start)
+        : diary_(diary), start_(TimeRange::exactly(start))
+    {
+    }
 
     std::vector<DiaryEvent> collect()
     {
@@ -60,7 +63,11 @@ class NightEvents {
         if (night.lights_out && night.asleep_after)
             events_.push_back({{night.lights_out->earliest + *night.asleep_after,
                                 night.lights_out->latest + *night.asleep_after},
-                               std::nullopt, "fell_asleep", "", "", Origin::derived});
+                               std::nullopt,
+                               "fell_asleep",
+                               "",
+                               "",
+                               Origin::derived});
         add("final_waking", night.final_waking, "/final_waking");
         add("lights_on", night.lights_on, "/lights_on");
         add("out_of_bed", night.out_of_bed, "/out_of_bed");
@@ -102,11 +109,11 @@ class NightEvents {
         events_.push_back({from, length, removal.from ? "sensor_off" : "sensor_off_from_start",
                            removal.sensor, "", origin(at + "/from")});
         if (removal.to)
-            events_.push_back(
-                {*removal.to, std::nullopt, "sensor_on_again", removal.sensor, "", origin(at + "/to")});
+            events_.push_back({*removal.to, std::nullopt, "sensor_on_again", removal.sensor, "",
+                               origin(at + "/to")});
         else
-            events_.push_back(
-                {from, std::nullopt, "sensor_not_put_back", removal.sensor, "", origin(at + "/to")});
+            events_.push_back({from, std::nullopt, "sensor_not_put_back", removal.sensor, "",
+                               origin(at + "/to")});
     }
 
     void add_awakening(const Awakening& awakening, const std::string& at)
@@ -122,7 +129,8 @@ class NightEvents {
                 {*awakening.to, std::nullopt, "asleep_again", "", "", origin(at + "/to")});
     }
 
-    /// Awakenings without times have a place only where falling asleep and the final waking are known.
+    /// Awakenings without times have a place only where falling asleep and the final waking are
+    /// known.
     void add_untimed()
     {
         const Night& night = diary_.night;
@@ -132,14 +140,14 @@ class NightEvents {
         const Instant from = night.lights_out->earliest + night.asleep_after.value_or(Span(0));
         if (night.final_waking->latest < from)
             return;
-        events_.push_back({{from, night.final_waking->latest},
-                           std::nullopt,
-                           "awake_untimed",
-                           "",
-                           "Awakenings: " + std::to_string(night.awake_untimed->times) +
-                               "; minutes together: " +
-                               minutes_json(night.awake_untimed->total).dump(),
-                           origin("/awake_untimed/minutes")});
+        events_.push_back(
+            {{from, night.final_waking->latest},
+             std::nullopt,
+             "awake_untimed",
+             "",
+             "Awakenings: " + std::to_string(night.awake_untimed->times) +
+                 "; minutes together: " + minutes_json(night.awake_untimed->total).dump(),
+             origin("/awake_untimed/minutes")});
     }
 };
 
@@ -148,8 +156,7 @@ class NightEvents {
 std::vector<DiaryEvent> all_events(const Diary& diary)
 {
     const Result<DiaryStart> start = diary_start(diary);
-    std::vector<DiaryEvent> events =
-        NightEvents(diary, start ? start->at : Instant{}).collect();
+    std::vector<DiaryEvent> events = NightEvents(diary, start ? start->at : Instant{}).collect();
     events.insert(events.end(), diary.events.begin(), diary.events.end());
     for (const DiaryNote& note : diary.notes)
         if (note.at)
@@ -164,9 +171,8 @@ std::vector<DiaryEvent> all_events(const Diary& diary)
                                std::string_view(event.subject), event.length.value_or(Span(-1)),
                                std::string_view(event.comment));
     };
-    std::stable_sort(events.begin(), events.end(), [&](const DiaryEvent& a, const DiaryEvent& b) {
-        return key(a) < key(b);
-    });
+    std::stable_sort(events.begin(), events.end(),
+                     [&](const DiaryEvent& a, const DiaryEvent& b) { return key(a) < key(b); });
     return events;
 }
 

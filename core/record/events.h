@@ -12,8 +12,8 @@
 namespace evenfall {
 
 /// Everything in the diary that has a time, in order of time: the night's own times, removals and
-/// awakenings, then events, notes and signal checks. Journal entries are the raw log behind them and
-/// are not repeated.
+/// awakenings, then events, notes and signal checks. Journal entries are the raw log behind them
+/// and are not repeated.
 std::vector<DiaryEvent> all_events(const Diary& diary);
 
 /// English text of an event kind in diary.edf, the same for every event of the kind (EDF+ 2.2.4);

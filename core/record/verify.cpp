@@ -44,23 +44,27 @@ class Verifier {
 
     void add(const std::string& file, std::string code, std::string at, std::string text)
     {
-        out_.problems.push_back({file, {Fault::refused, std::move(code), std::move(at), std::move(text)}});
+        out_.problems.push_back(
+            {file, {Fault::refused, std::move(code), std::move(at), std::move(text)}});
     }
 
     bool list_folder()
     {
         std::error_code error;
         std::filesystem::directory_iterator entries(folder_, error);
-        for (; !error && entries != std::filesystem::directory_iterator(); entries.increment(error)) {
+        for (; !error && entries != std::filesystem::directory_iterator();
+             entries.increment(error)) {
             const std::string name = entries->path().filename().string();
             std::error_code ignored;
             if (entries->symlink_status(ignored).type() == std::filesystem::file_type::regular)
                 names_.insert(name);
             else
-                add(name, "extra_file", "", "is not a plain file; right would be nothing but the record's files");
+                add(name, "extra_file", "",
+                    "is not a plain file; right would be nothing but the record's files");
         }
         if (error)
-            out_.problems.push_back({"", io_problem("cannot read the folder", folder_, error.value())});
+            out_.problems.push_back(
+                {"", io_problem("cannot read the folder", folder_, error.value())});
         return !error;
     }
 
@@ -100,10 +104,12 @@ class Verifier {
         }
         for (const char* name : {"diary.json", "diary.edf"})
             if (!listed.contains(name))
-                add(sums_name, "not_listed", "", std::string(name) + " is not listed; right would be one line for it");
+                add(sums_name, "not_listed", "",
+                    std::string(name) + " is not listed; right would be one line for it");
         for (const std::string& name : names_)
             if (name != sums_name && !listed.contains(name))
-                add(name, "extra_file", "", "is not listed in SHA256SUMS; right would be nothing but the record's files");
+                add(name, "extra_file", "",
+                    "is not listed in SHA256SUMS; right would be nothing but the record's files");
     }
 
     void check_sum(const std::string& line, const std::string& at, std::set<std::string>& listed)
@@ -111,7 +117,8 @@ class Verifier {
         const bool shaped = line.size() > 66 && line.substr(64, 2) == "  " &&
                             line.find_first_not_of("0123456789abcdef") == 64;
         if (!shaped || line.find('/') != std::string::npos) {
-            add(sums_name, "bad_line", at, "right would be 64 hexadecimal digits, two spaces and a file name");
+            add(sums_name, "bad_line", at,
+                "right would be 64 hexadecimal digits, two spaces and a file name");
             return;
         }
         const std::string name = line.substr(66);
@@ -122,7 +129,9 @@ class Verifier {
             if (!names_.contains(name) && name != "diary.json" && name != "diary.edf")
                 add(name, "missing_file", "", "is listed in SHA256SUMS and missing");
         } else if (sha256_hex(*bytes) != line.substr(0, 64)) {
-            add(name, "wrong_sum", "", "was changed after the record was written: its SHA-256 is not the one in SHA256SUMS");
+            add(name, "wrong_sum", "",
+                "was changed after the record was written: its SHA-256 is not the one in "
+                "SHA256SUMS");
         }
     }
 
@@ -139,14 +148,18 @@ class Verifier {
         }
         out_.diary = std::move(*diary);
         if (const Result<std::string> again = diary_to_json(*out_.diary); !again || *again != *json)
-            add("diary.json", "not_canonical", "", "is not written as this program writes it; right would be the same values, made again with record --from");
+            add("diary.json", "not_canonical", "",
+                "is not written as this program writes it; right would be the same values, made "
+                "again with record --from");
         const Result<std::string> name = record_name(*out_.diary);
         const std::string given = std::filesystem::weakly_canonical(folder_).filename().string();
         if (name && *name != given)
-            add("", "wrong_name", "", "the folder is called " + given + "; right would be " + *name);
+            add("", "wrong_name", "",
+                "the folder is called " + given + "; right would be " + *name);
     }
 
-    /// The same event has the same time in all files: diary.edf is nothing but what diary.json makes.
+    /// The same event has the same time in all files: diary.edf is nothing but what diary.json
+    /// makes.
     void check_edf()
     {
         const std::string* bytes = content("diary.edf");
@@ -164,9 +177,12 @@ class Verifier {
         const Result<EdfFile> right = read_edf(*made);
         if (!file || !right || !differing_annotation(*file, *right))
             add("diary.edf", "not_from_diary",
-                "byte " + std::to_string(std::mismatch(made->begin(), made->end(), bytes->begin(), bytes->end()).first -
+                "byte " + std::to_string(std::mismatch(made->begin(), made->end(), bytes->begin(),
+                                                       bytes->end())
+                                             .first -
                                          made->begin()),
-                "differs from what diary.json makes; right would be the file made again with record --from");
+                "differs from what diary.json makes; right would be the file made again with "
+                "record --from");
     }
 
     bool differing_annotation(const EdfFile& file, const EdfFile& right)
@@ -181,7 +197,8 @@ class Verifier {
                 return "\"" + one.text + "\" at " + std::to_string(one.onset.count()) + " us";
             };
             add("diary.edf", "not_from_diary", "annotation " + std::to_string(i + 1),
-                (here ? name(file.annotations[i]) : std::string("nothing")) + "; right, by diary.json, would be " +
+                (here ? name(file.annotations[i]) : std::string("nothing")) +
+                    "; right, by diary.json, would be " +
                     (there ? name(right.annotations[i]) : std::string("nothing")));
             return true;
         }
@@ -199,6 +216,9 @@ int Verification::exit_status() const
     return status;
 }
 
-Verification verify_record(const std::filesystem::path& folder) { return Verifier(folder).verify(); }
+Verification verify_record(const std::filesystem::path& folder)
+{
+    return Verifier(folder).verify();
+}
 
 } // namespace evenfall

@@ -31,7 +31,9 @@ class Desk : public testing::Test {
     {
         const std::string out = (folder.path() / "stdout").string();
         const std::string err = (folder.path() / "stderr").string();
-        const int ended = std::system((EVENFALL_BINARY_DIR "/bin/evenfall-desk " + arguments + " >" + out + " 2>" + err).c_str());
+        const int ended = std::system(
+            (EVENFALL_BINARY_DIR "/bin/evenfall-desk " + arguments + " >" + out + " 2>" + err)
+                .c_str());
         return {WIFEXITED(ended) ? WEXITSTATUS(ended) : -1, slurp(out), slurp(err)};
     }
     std::string file(const std::string& name, const std::string& content)
@@ -81,7 +83,9 @@ TEST_F(Desk, ExplainSpeaksEnglish)
 {
     const Ran ran = run("estimate --explain " + example);
     EXPECT_EQ(ran.status, 0);
-    EXPECT_NE(ran.out.find("What counts: at least 365 min, best guess 455 min, at most 545 min."), std::string::npos) << ran.out;
+    EXPECT_NE(ran.out.find("What counts: at least 365 min, best guess 455 min, at most 545 min."),
+              std::string::npos)
+        << ran.out;
 }
 
 TEST_F(Desk, ProblemsComeAsJsonAndAsLines)
@@ -103,7 +107,9 @@ TEST_F(Desk, StatusFollowsTheFault)
     EXPECT_EQ(run("estimate " + path("none.json")).status, 3);
     EXPECT_EQ(run("estimate " + folder.path().string()).status, 3);
     // A refused time and an unknown key: the highest wins.
-    const Ran both = run("estimate " + file("both.json", R"({"format":"evenfall.night/1","zone":"America/New_York","sensors":["f"],
+    const Ran both = run(
+        "estimate " +
+        file("both.json", R"({"format":"evenfall.night/1","zone":"America/New_York","sensors":["f"],
         "need":{"minutes":1,"groups":[["f"]]},"lights_out":"2026-11-01T01:30","dreams":1})"));
     EXPECT_EQ(both.status, 2);
     EXPECT_EQ(Json::parse(both.out)["problems"].size(), 2u);
@@ -115,7 +121,8 @@ TEST_F(Desk, EveryRefusedSampleGivesStatusOneAndEveryMalformedOneTwo)
     for (const auto& [kind, status] : {std::pair("refused", 1), std::pair("malformed", 2)})
         for (const auto& sample : test::samples(std::string("night/") + kind)) {
             EXPECT_EQ(run("estimate " + sample.string()).status, status) << sample;
-            EXPECT_EQ(run("record " + sample.string() + " --out " + path("out")).status, status) << sample;
+            EXPECT_EQ(run("record " + sample.string() + " --out " + path("out")).status, status)
+                << sample;
             EXPECT_FALSE(fs::exists(path("out"))) << sample; // nothing is left behind
         }
 }
@@ -127,7 +134,9 @@ TEST_F(Desk, RecordIsWrittenCheckedByOthersAndMadeAgainFromItself)
     const std::string record = path("first") + "/SM-0417_night-1_2026-10-31";
     EXPECT_EQ(written.out, record + "\n");
     // coreutils' own reader of the sums
-    EXPECT_EQ(std::system(("cd '" + record + "' && sha256sum --strict --quiet -c SHA256SUMS").c_str()), 0);
+    EXPECT_EQ(
+        std::system(("cd '" + record + "' && sha256sum --strict --quiet -c SHA256SUMS").c_str()),
+        0);
     EXPECT_EQ(run("verify " + record).status, 0);
     EXPECT_EQ(run("record --from " + record + "/diary.json --out " + path("second")).status, 0);
     EXPECT_EQ(std::system(("diff -r '" + path("first") + "' '" + path("second") + "'").c_str()), 0);
@@ -135,7 +144,8 @@ TEST_F(Desk, RecordIsWrittenCheckedByOthersAndMadeAgainFromItself)
     EXPECT_EQ(again.status, 1);
     EXPECT_NE(again.err.find("exists already"), std::string::npos);
     // The example of the schema is that very diary.
-    EXPECT_EQ(slurp(record + "/diary.json"), slurp(EVENFALL_SOURCE_DIR "/assets/schemas/examples/diary.json"));
+    EXPECT_EQ(slurp(record + "/diary.json"),
+              slurp(EVENFALL_SOURCE_DIR "/assets/schemas/examples/diary.json"));
 }
 
 TEST_F(Desk, RecordIntoAMissingOrUnwritablePlaceIsStatusThree)

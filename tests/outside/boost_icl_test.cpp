@@ -2,7 +2,8 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 // Sets of intervals against Boost.ICL, 100,000 random sets.
 #if defined(__GNUC__) && !defined(__clang__)
-// gcc 12 takes the header node of a std::set inside Boost's set for a pointer that is kept too long.
+// gcc 12 takes the header node of a std::set inside Boost's set for a pointer that is kept too
+// long.
 #pragma GCC diagnostic ignored "-Wdangling-pointer"
 #endif
 
@@ -25,7 +26,8 @@ std::vector<Interval> random_pieces(std::mt19937_64& engine)
     std::vector<Interval> out(engine() % (most + 1));
     for (Interval& one : out) {
         const long from = static_cast<long>(engine() % static_cast<std::uint64_t>(range));
-        const long length = static_cast<long>(engine() % static_cast<std::uint64_t>(range / 4)) - 2; // some empty, some reversed
+        const long length = static_cast<long>(engine() % static_cast<std::uint64_t>(range / 4)) -
+                            2; // some empty, some reversed
         one = {Instant(Span(from)), Instant(Span(from + length))};
     }
     return out;
@@ -35,7 +37,8 @@ Reference reference(const std::vector<Interval>& pieces)
 {
     Reference out;
     for (const Interval& one : pieces)
-        out.add(icl::interval<long>::right_open(one.from.time_since_epoch().count(), one.to.time_since_epoch().count()));
+        out.add(icl::interval<long>::right_open(one.from.time_since_epoch().count(),
+                                                one.to.time_since_epoch().count()));
     return out;
 }
 
@@ -45,7 +48,8 @@ bool same(const IntervalSet& ours, const Reference& theirs)
         return false;
     auto own = ours.intervals().begin();
     for (const auto& one : theirs) {
-        if (own->from.time_since_epoch().count() != one.lower() || own->to.time_since_epoch().count() != one.upper())
+        if (own->from.time_since_epoch().count() != one.lower() ||
+            own->to.time_since_epoch().count() != one.upper())
             return false;
         ++own;
     }

@@ -84,7 +84,10 @@ Measured measure(const Night& night, const World& world)
 /// Calls `each` with every world of the night in which awakenings of known length are apart.
 class Worlds {
   public:
-    Worlds(const Night& night, std::function<void(const World&)> each) : night_(night), each_(std::move(each)) {}
+    Worlds(const Night& night, std::function<void(const World&)> each)
+        : night_(night), each_(std::move(each))
+    {
+    }
 
     void run() { recording(); }
 
@@ -108,7 +111,8 @@ class Worlds {
 
     /// Both ends of one interval, in order; an end that is missing is beyond the axis.
     template <class Next>
-    void choose_pair(const std::optional<TimeRange>& from, const std::optional<TimeRange>& to, std::pair<long, long>& into, Next next)
+    void choose_pair(const std::optional<TimeRange>& from, const std::optional<TimeRange>& to,
+                     std::pair<long, long>& into, Next next)
     {
         std::optional<long> first, last;
         choose(from, first, [&] {
@@ -124,7 +128,8 @@ class Worlds {
     {
         std::pair<long, long> both;
         choose_pair(night_.recording_from, night_.recording_to, both, [&] {
-            world_.recording_from = night_.recording_from ? std::optional(both.first) : std::nullopt;
+            world_.recording_from =
+                night_.recording_from ? std::optional(both.first) : std::nullopt;
             world_.recording_to = night_.recording_to ? std::optional(both.second) : std::nullopt;
             choose(night_.lights_out, world_.lights_out, [&] {
                 choose(night_.lights_on, world_.lights_on, [&] {
@@ -140,7 +145,8 @@ class Worlds {
     void removals(std::size_t i)
     {
         if (i < night_.off.size())
-            return choose_pair(night_.off[i].from, night_.off[i].to, world_.off[i], [&] { removals(i + 1); });
+            return choose_pair(night_.off[i].from, night_.off[i].to, world_.off[i],
+                               [&] { removals(i + 1); });
         world_.awake.assign(night_.awake ? night_.awake->size() : 0, {});
         awakenings(0);
     }
@@ -151,13 +157,14 @@ class Worlds {
             return each_(world_);
         const Awakening& awakening = (*night_.awake)[i];
         if (awakening.to)
-            return choose_pair(awakening.from, awakening.to, world_.awake[i], [&] { awakenings(i + 1); });
+            return choose_pair(awakening.from, awakening.to, world_.awake[i],
+                               [&] { awakenings(i + 1); });
         std::optional<long> from;
         choose(awakening.from, from, [&] {
             world_.awake[i] = {*from, *from + *awakening.length / RandomNights::step};
             for (std::size_t k = 0; k < i; ++k)
-                if (!(*night_.awake)[k].to &&
-                    (mask(world_.awake[k].first, world_.awake[k].second) & mask(world_.awake[i].first, world_.awake[i].second)))
+                if (!(*night_.awake)[k].to && (mask(world_.awake[k].first, world_.awake[k].second) &
+                                               mask(world_.awake[i].first, world_.awake[i].second)))
                     return;
             awakenings(i + 1);
         });
@@ -171,7 +178,8 @@ double count_worlds(const Night& night)
         if (range)
             count *= static_cast<double>(grid(range->latest) - grid(range->earliest) + 1);
     };
-    for (const auto& range : {night.recording_from, night.recording_to, night.lights_out, night.lights_on, night.final_waking})
+    for (const auto& range : {night.recording_from, night.recording_to, night.lights_out,
+                              night.lights_on, night.final_waking})
         times(range);
     for (const Removal& removal : night.off) {
         times(removal.from);
@@ -221,14 +229,15 @@ TEST(BruteForce, BoundsAreExactWhereEveryIntervalHasTwoEnds)
         }).run();
         const Estimate result = estimate(night, {false, 0, 0});
         const auto same = [&](const Bounds& bounds, const Extremes& found) {
-            return bounds.at_least == minutes_of(found.least) && bounds.at_most == minutes_of(found.most);
+            return bounds.at_least == minutes_of(found.least) &&
+                   bounds.at_most == minutes_of(found.most);
         };
         ASSERT_TRUE(same(*result.window, window)) << night_to_json(night).dump();
         ASSERT_TRUE(same(*result.needed, needed)) << night_to_json(night).dump();
         ASSERT_TRUE(same(*result.needed_asleep, asleep)) << night_to_json(night).dump();
         for (const auto& [id, bounds] : result.sensors)
             ASSERT_TRUE(same(*bounds, sensors[id])) << id << night_to_json(night).dump();
-        const Verdict right = minutes_of(needed.least) >= night.need.minutes  ? Verdict::enough
+        const Verdict right = minutes_of(needed.least) >= night.need.minutes ? Verdict::enough
                               : minutes_of(needed.most) < night.need.minutes ? Verdict::too_short
                                                                              : Verdict::borderline;
         ASSERT_EQ(result.verdict, right);
@@ -241,13 +250,21 @@ World middle_world(const Night& night)
     const auto at = [](const std::optional<TimeRange>& range) {
         return range ? std::optional(grid(range->middle())) : std::nullopt;
     };
-    World world{at(night.recording_from), at(night.recording_to), at(night.lights_out), at(night.lights_on), at(night.final_waking), {}, {}};
+    World world{at(night.recording_from),
+                at(night.recording_to),
+                at(night.lights_out),
+                at(night.lights_on),
+                at(night.final_waking),
+                {},
+                {}};
     for (const Removal& removal : night.off)
         world.off.emplace_back(at(removal.from).value_or(-1), at(removal.to).value_or(steps));
     if (night.awake)
         for (const Awakening& awakening : *night.awake)
             world.awake.emplace_back(*at(awakening.from),
-                                     awakening.to ? *at(awakening.to) : *at(awakening.from) + *awakening.length / RandomNights::step);
+                                     awakening.to ? *at(awakening.to)
+                                                  : *at(awakening.from) +
+                                                        *awakening.length / RandomNights::step);
     return world;
 }
 
@@ -261,7 +278,8 @@ TEST(BruteForce, BestGuessAndLossesAreThoseOfTheMiddleWorld)
         const Estimate result = estimate(night, {false, 0, 0});
         ASSERT_EQ(result.window->best_guess, minutes_of(one.window)) << night_to_json(night).dump();
         ASSERT_EQ(result.needed->best_guess, minutes_of(one.needed)) << night_to_json(night).dump();
-        ASSERT_EQ(result.needed_asleep->best_guess, minutes_of(one.needed_asleep)) << night_to_json(night).dump();
+        ASSERT_EQ(result.needed_asleep->best_guess, minutes_of(one.needed_asleep))
+            << night_to_json(night).dump();
         for (const auto& [id, bounds] : result.sensors)
             ASSERT_EQ(bounds->best_guess, minutes_of(one.sensors.at(id)));
 
@@ -292,13 +310,18 @@ TEST(BruteForce, BoundsAreSoundForWakeKnownByItsLength)
             continue;
         ++nights;
         const Estimate result = estimate(night, {false, 0, 0});
-        const long untimed = night.awake_untimed ? night.awake_untimed->total / RandomNights::step : 0;
+        const long untimed =
+            night.awake_untimed ? night.awake_untimed->total / RandomNights::step : 0;
         Worlds(night, [&](const World& world) {
             const Measured one = measure(night, world);
-            // Awakenings without times lie anywhere in sleep, in any number of pieces, apart from the
-            // other wakes of known length: some random such places.
-            Bits sleep = mask(world.lights_out ? *world.lights_out + (night.asleep_after ? *night.asleep_after / RandomNights::step : 0) : 0,
-                              world.final_waking ? *world.final_waking : world.lights_on.value_or(steps));
+            // Awakenings without times lie anywhere in sleep, in any number of pieces, apart from
+            // the other wakes of known length: some random such places.
+            Bits sleep =
+                mask(world.lights_out
+                         ? *world.lights_out +
+                               (night.asleep_after ? *night.asleep_after / RandomNights::step : 0)
+                         : 0,
+                     world.final_waking ? *world.final_waking : world.lights_on.value_or(steps));
             Bits timed = 0;
             for (std::size_t i = 0; i < world.awake.size(); ++i)
                 if (!(*night.awake)[i].to)

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 // SPDX-FileCopyrightText: Evenfall contributors
 // chance_enough against cases that can be solved on paper. The formula stands beside each check.
-// Invented nights. 20,000 draws have a standard deviation of sqrt(p (1 - p) / 20000), at most 0.0036;
-// the seed is fixed, and four of those are allowed.
+// Invented nights. 20,000 draws have a standard deviation of sqrt(p (1 - p) / 20000), at most
+// 0.0036; the seed is fixed, and four of those are allowed.
 #include "core/estimate/nights.h"
 #include "estimate/chance.h"
 #include "estimate/estimate.h"
@@ -49,15 +49,16 @@ TEST(ChanceOnPaper, OneUncertainEndIsLinear)
 
 TEST(ChanceOnPaper, TwoUncertainEndsAreTriangular)
 {
-    // Lights out X and lights on 240 + Y, both uniform over w = 60: needed = 240 + (Y - X), and Y - X
-    // is triangular on [-w, w]: P(Y - X >= d) = (w - d)^2 / (2 w^2) for d >= 0,
-    // and 1 - (w + d)^2 / (2 w^2) for d < 0.
+    // Lights out X and lights on 240 + Y, both uniform over w = 60: needed = 240 + (Y - X), and Y -
+    // X is triangular on [-w, w]: P(Y - X >= d) = (w - d)^2 / (2 w^2) for d >= 0, and 1 - (w + d)^2
+    // / (2 w^2) for d < 0.
     const double w = 60;
     for (const double d : {-40.0, -10.0, 0.0, 20.0, 45.0}) {
         Night night = plain(240 + d);
         night.lights_out = from_to(0, w);
         night.lights_on = from_to(240, 240 + w);
-        expect_chance(night, d >= 0 ? (w - d) * (w - d) / (2 * w * w) : 1 - (w + d) * (w + d) / (2 * w * w));
+        expect_chance(night, d >= 0 ? (w - d) * (w - d) / (2 * w * w)
+                                    : 1 - (w + d) * (w + d) / (2 * w * w));
     }
 }
 
@@ -75,9 +76,10 @@ TEST(ChanceOnPaper, EndsOfOneIntervalWithTheSameRangeComeInOrder)
 
 TEST(ChanceOnPaper, RangesThatOverlapInPartAreUniformOverTheirOrderedPart)
 {
-    // X in [0, 60], Y in [30, 90], X <= Y. In units of 30: X in [0, 2], Y in [1, 3]; the ordered part
-    // has the area 4 - 1/2 = 7/2. Length Y - X <= 1/2: for X from 1/2 to 1 the strip is X - 1/2 high
-    // (1/8 in all), for X from 1 to 2 it is 1/2 high (1/2 in all): P = (5/8) / (7/2) = 5/28.
+    // X in [0, 60], Y in [30, 90], X <= Y. In units of 30: X in [0, 2], Y in [1, 3]; the ordered
+    // part has the area 4 - 1/2 = 7/2. Length Y - X <= 1/2: for X from 1/2 to 1 the strip is X -
+    // 1/2 high (1/8 in all), for X from 1 to 2 it is 1/2 high (1/2 in all): P = (5/8) / (7/2) =
+    // 5/28.
     Night night = plain(480 - 15);
     night.off.push_back({"finger", from_to(100, 160), from_to(130, 190)});
     expect_chance(night, 5.0 / 28);
@@ -98,8 +100,8 @@ TEST(ChanceOnPaper, AnExactEndLeavesTheOtherUniformBeforeIt)
 
 TEST(ChanceOnPaper, IndependentSensorsMultiply)
 {
-    // Two sensors, each off from an X uniform in [180, 300] to the end: needed = min(X1, X2), so that
-    // P(needed >= n) = ((300 - n) / 120)^2.
+    // Two sensors, each off from an X uniform in [180, 300] to the end: needed = min(X1, X2), so
+    // that P(needed >= n) = ((300 - n) / 120)^2.
     Night night = plain(225);
     night.sensors = {"finger", "cannula"};
     night.need.groups = {{"finger"}, {"cannula"}};

@@ -12,8 +12,9 @@ namespace {
 using test::min;
 using test::night_of;
 
-const std::string head = "{'format':'evenfall.night/1','zone':'Europe/Amsterdam','sensors':['finger'],"
-                         "'need':{'minutes':240,'groups':[['finger']]},";
+const std::string head =
+    "{'format':'evenfall.night/1','zone':'Europe/Amsterdam','sensors':['finger'],"
+    "'need':{'minutes':240,'groups':[['finger']]},";
 
 /// The day of a clock time of one night: evening on the 4th, morning on the 5th.
 std::string clock(const std::string& time)
@@ -22,10 +23,12 @@ std::string clock(const std::string& time)
 }
 
 /// Bed and lights out at once, rising at once after the final waking unless it is given.
-Night diary(const std::string& bed, const std::string& sol, const std::string& waking, const std::string& up, const std::string& awake)
+Night diary(const std::string& bed, const std::string& sol, const std::string& waking,
+            const std::string& up, const std::string& awake)
 {
-    return night_of(head + "'into_bed':" + clock(bed) + ",'lights_out':" + clock(bed) + ",'asleep_after_min':" + sol +
-                    ",'final_waking':" + clock(waking) + ",'out_of_bed':" + clock(up) + ",'awake':" + awake + "}");
+    return night_of(head + "'into_bed':" + clock(bed) + ",'lights_out':" + clock(bed) +
+                    ",'asleep_after_min':" + sol + ",'final_waking':" + clock(waking) +
+                    ",'out_of_bed':" + clock(up) + ",'awake':" + awake + "}");
 }
 
 /// SE in percent with one decimal, as published.
@@ -36,9 +39,10 @@ double one_decimal(const std::optional<long>& hundredths)
 
 TEST(PublishedDiaries, OneTimedAwakening)
 {
-    // Open data set lcvriend/sleepanalysis, data/example.csv and readme: bed 21:18, asleep 23:47, awake
-    // 03:12-03:49, up 07:01 -> TIB 583, SOL 149, WASO 37 (1 awakening), TST 397, SE(TIB) 68.1
-    const Night night = diary("21:18", "149", "07:01", "07:01", "[{'from':'2026-11-05T03:12','to':'2026-11-05T03:49'}]");
+    // Open data set lcvriend/sleepanalysis, data/example.csv and readme: bed 21:18, asleep 23:47,
+    // awake 03:12-03:49, up 07:01 -> TIB 583, SOL 149, WASO 37 (1 awakening), TST 397, SE(TIB) 68.1
+    const Night night = diary("21:18", "149", "07:01", "07:01",
+                              "[{'from':'2026-11-05T03:12','to':'2026-11-05T03:49'}]");
     EXPECT_TRUE(contradictions(night).empty());
     const DiaryMeasures m = diary_measures(night);
     EXPECT_EQ(m.tib, min(583));
@@ -70,11 +74,12 @@ TEST(PublishedDiaries, NightsWithoutAwakening)
     EXPECT_EQ(one_decimal(third.se_tib), 72.5);
 }
 
-// HL7 PHR implementation guide, SleepEpisode: bed 21:35, up 06:15, SOL 17.5, WASO 10.3, 5.2 from final
-// waking to rising (06:09:48)
-const std::string episode = head + "'into_bed':'2026-11-04T21:35','lights_out':'2026-11-04T21:35','asleep_after_min':17.5,"
-                                   "'final_waking':'2026-11-05T06:09:48','out_of_bed':'2026-11-05T06:15','awake':[],"
-                                   "'awake_untimed':{'times':1,'minutes':10.3}";
+// HL7 PHR implementation guide, SleepEpisode: bed 21:35, up 06:15, SOL 17.5, WASO 10.3, 5.2 from
+// final waking to rising (06:09:48)
+const std::string episode =
+    head + "'into_bed':'2026-11-04T21:35','lights_out':'2026-11-04T21:35','asleep_after_min':17.5,"
+           "'final_waking':'2026-11-05T06:09:48','out_of_bed':'2026-11-05T06:15','awake':[],"
+           "'awake_untimed':{'times':1,'minutes':10.3}";
 
 TEST(PublishedDiaries, DecimalsOfAMinute)
 {
@@ -102,13 +107,15 @@ TEST(PublishedDiaries, PartsLongerThanTimeInBedAreRefused)
 
 TEST(PublishedDiaries, EfficiencyByEitherDenominator)
 {
-    // Inputs and 59 from a public teaching page (low authority): bed 21:00, lights out 22:00, SOL 90,
-    // WASO 60, final waking 07:00, up 08:00 -> TIB 660, TST 390, SE(TIB) 59.1. DSE worked from the
-    // definition in Reed & Sacco 2016, J Clin Sleep Med 12:263-6: with TASAFA 0 540 -> SE(DSE) 72.2;
-    // with TASAFA 60 600 -> 65.0
-    const std::string night = head + "'into_bed':'2026-11-04T21:00','lights_out':'2026-11-04T22:00','asleep_after_min':90,"
-                                     "'final_waking':'2026-11-05T07:00','out_of_bed':'2026-11-05T08:00','awake':[],"
-                                     "'awake_untimed':{'times':2,'minutes':60},'tried_to_sleep_after_waking_min':";
+    // Inputs and 59 from a public teaching page (low authority): bed 21:00, lights out 22:00, SOL
+    // 90, WASO 60, final waking 07:00, up 08:00 -> TIB 660, TST 390, SE(TIB) 59.1. DSE worked from
+    // the definition in Reed & Sacco 2016, J Clin Sleep Med 12:263-6: with TASAFA 0 540 ->
+    // SE(DSE) 72.2; with TASAFA 60 600 -> 65.0
+    const std::string night =
+        head +
+        "'into_bed':'2026-11-04T21:00','lights_out':'2026-11-04T22:00','asleep_after_min':90,"
+        "'final_waking':'2026-11-05T07:00','out_of_bed':'2026-11-05T08:00','awake':[],"
+        "'awake_untimed':{'times':2,'minutes':60},'tried_to_sleep_after_waking_min':";
     const DiaryMeasures none = diary_measures(night_of(night + "0}"));
     EXPECT_EQ(none.tib, min(660));
     EXPECT_EQ(none.tst, min(390));
@@ -129,10 +136,11 @@ TEST(PublishedDiaries, EightOfNineHours)
 
 TEST(PublishedDiaries, LengthsOverMidnight)
 {
-    // Tests of the R package mctq (rOpenSci): 22:00 to 07:00 is 540; 02:00 to 10:00 480; 23:30 to 12:00
-    // 750; 03:15 to 10:45 450 min
+    // Tests of the R package mctq (rOpenSci): 22:00 to 07:00 is 540; 02:00 to 10:00 480; 23:30 to
+    // 12:00 750; 03:15 to 10:45 450 min
     const auto tib = [](const std::string& from, const std::string& to) {
-        return diary_measures(night_of(head + "'into_bed':" + from + ",'out_of_bed':" + to + "}")).tib;
+        return diary_measures(night_of(head + "'into_bed':" + from + ",'out_of_bed':" + to + "}"))
+            .tib;
     };
     EXPECT_EQ(tib("'2026-11-04T22:00'", "'2026-11-05T07:00'"), min(540));
     EXPECT_EQ(tib("'2026-11-05T02:00'", "'2026-11-05T10:00'"), min(480));
@@ -142,8 +150,8 @@ TEST(PublishedDiaries, LengthsOverMidnight)
 
 TEST(PublishedDiaries, FallingAsleepOverMidnight)
 {
-    // Same tests: 23:15 + 30 is 23:45; 02:45 + 60 03:45; 23:30 + 90 01:00; 23:45 + 70 00:55. What is left
-    // until 06:00 is then 375, 135, 300 and 305 min.
+    // Same tests: 23:15 + 30 is 23:45; 02:45 + 60 03:45; 23:30 + 90 01:00; 23:45 + 70 00:55. What
+    // is left until 06:00 is then 375, 135, 300 and 305 min.
     EXPECT_EQ(diary_measures(diary("23:15", "30", "06:00", "06:00", "[]")).tst, min(375));
     EXPECT_EQ(diary_measures(diary("02:45", "60", "06:00", "06:00", "[]")).tst, min(135));
     EXPECT_EQ(diary_measures(diary("23:30", "90", "06:00", "06:00", "[]")).tst, min(300));
@@ -152,9 +160,11 @@ TEST(PublishedDiaries, FallingAsleepOverMidnight)
 
 TEST(DiaryMeasures, WithoutItsAnswersAMeasureIsAbsentAndNeverZero)
 {
-    const DiaryMeasures m = diary_measures(night_of(head + "'lights_out':'2026-11-04T22:00','final_waking':'2026-11-05T06:00',"
-                                                           "'awake_untimed':{'times':1,'minutes':5}}"));
-    EXPECT_EQ(m, DiaryMeasures{}); // awakenings not answered: no WASO, no TST, even with untimed ones
+    const DiaryMeasures m = diary_measures(
+        night_of(head + "'lights_out':'2026-11-04T22:00','final_waking':'2026-11-05T06:00',"
+                        "'awake_untimed':{'times':1,'minutes':5}}"));
+    EXPECT_EQ(m,
+              DiaryMeasures{}); // awakenings not answered: no WASO, no TST, even with untimed ones
 }
 
 } // namespace

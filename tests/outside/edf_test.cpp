@@ -26,15 +26,18 @@ void expect_same_as_edflib(const std::string& bytes)
     const std::string path = (folder.path() / "diary.edf").string();
     std::ofstream(path, std::ios::binary) << bytes;
     edf_hdr_struct header{};
-    ASSERT_EQ(edfopen_file_readonly(path.c_str(), &header, EDFLIB_READ_ALL_ANNOTATIONS), 0) << "EDFlib says " << header.filetype;
+    ASSERT_EQ(edfopen_file_readonly(path.c_str(), &header, EDFLIB_READ_ALL_ANNOTATIONS), 0)
+        << "EDFlib says " << header.filetype;
     EXPECT_EQ(header.filetype, EDFLIB_FILETYPE_EDFPLUS);
     EXPECT_EQ(header.edfsignals, 0);
     const LocalTime day_start = std::chrono::floor<std::chrono::days>(ours->header.start);
-    const std::chrono::year_month_day day(std::chrono::floor<std::chrono::days>(ours->header.start));
+    const std::chrono::year_month_day day(
+        std::chrono::floor<std::chrono::days>(ours->header.start));
     EXPECT_EQ(header.startdate_year, static_cast<int>(day.year()));
     EXPECT_EQ(header.startdate_month, static_cast<int>(static_cast<unsigned>(day.month())));
     EXPECT_EQ(header.startdate_day, static_cast<int>(static_cast<unsigned>(day.day())));
-    EXPECT_EQ(std::chrono::hours(header.starttime_hour) + std::chrono::minutes(header.starttime_minute) +
+    EXPECT_EQ(std::chrono::hours(header.starttime_hour) +
+                  std::chrono::minutes(header.starttime_minute) +
                   std::chrono::seconds(header.starttime_second),
               ours->header.start - day_start);
     EXPECT_EQ(header.starttime_subsecond, 0);
@@ -45,7 +48,8 @@ void expect_same_as_edflib(const std::string& bytes)
         ASSERT_EQ(edf_get_annotation(header.handle, i, &theirs), 0);
         const Annotation& own = ours->annotations[static_cast<std::size_t>(i)];
         EXPECT_EQ(theirs.onset, own.onset.count() * 10) << own.text; // units of 100 ns
-        EXPECT_EQ(theirs.duration_l, own.duration ? own.duration->count() * 10 : -10000000LL) << own.text;
+        EXPECT_EQ(theirs.duration_l, own.duration ? own.duration->count() * 10 : -10000000LL)
+            << own.text;
         EXPECT_EQ(std::string(theirs.annotation), own.text);
     }
     edfclose_file(header.handle);
@@ -65,7 +69,8 @@ TEST(EdfLib, ReadsTheFullDiaryAsWeDo)
     expect_same_as_edflib(bytes);
     const Result<EdfFile> file = read_edf(bytes);
     const auto has = [&](const std::string& text, Span onset, std::optional<Span> duration) {
-        return std::count(file->annotations.begin(), file->annotations.end(), Annotation{onset, duration, text}) == 1;
+        return std::count(file->annotations.begin(), file->annotations.end(),
+                          Annotation{onset, duration, text}) == 1;
     };
     // Onsets are elapsed time: the clocks went back in this night, lights on at 06:30 is 9 h 32 min
     // after 21:58.
@@ -93,14 +98,18 @@ TEST(EdfLib, ReadsRandomNightsAsWeDo)
 
 Night one_time(const std::string& lights_out, const std::string& zone = "Europe/Berlin")
 {
-    return test::night_of("{'format':'evenfall.night/1','visit':{'code':'SM-1','night':1},'zone':'" + zone + "','sensors':['f'],"
-                          "'need':{'minutes':1,'groups':[['f']]},'lights_out':'" + lights_out + "'}");
+    return test::night_of(
+        "{'format':'evenfall.night/1','visit':{'code':'SM-1','night':1},'zone':'" + zone +
+        "','sensors':['f'],"
+        "'need':{'minutes':1,'groups':[['f']]},'lights_out':'" +
+        lights_out + "'}");
 }
 
 TEST(EdfLib, ReadsTheEdgesOfTheCalendar)
 {
     // EDF+ 2.1.3.2: yy 85-99 is 1985-1999, 00-84 is 2000-2084
-    for (const char* when : {"1985-01-01T00:00:00", "1999-12-31T23:59:59", "2000-01-01T00:00:00", "2036-12-31T23:30:00"})
+    for (const char* when : {"1985-01-01T00:00:00", "1999-12-31T23:59:59", "2000-01-01T00:00:00",
+                             "2036-12-31T23:30:00"})
         expect_same_as_edflib(edf_of(diary_of(one_time(when))));
     // The packaged time zones end in 2037: a fixed offset reaches the other edge.
     expect_same_as_edflib(edf_of(diary_of(one_time("2084-12-31T23:59:59+01:00", "UTC"))));
@@ -116,15 +125,19 @@ TEST(EdfLib, ReadsTextsOfAnyLength)
     // EDFlib itself cuts at 512 bytes; more than that is checked by our own reader, into the second
     // data record.
     Diary diary = diary_of(one_time("2026-11-04T22:00"));
-    diary.notes.push_back({std::string(512, 'x'), TimeRange::exactly(diary.night.lights_out->middle())});
+    diary.notes.push_back(
+        {std::string(512, 'x'), TimeRange::exactly(diary.night.lights_out->middle())});
     expect_same_as_edflib(edf_of(diary));
     for (int i = 0; i < 3; ++i)
-        diary.notes.push_back({std::string(50000, static_cast<char>('a' + i)), TimeRange::exactly(diary.night.lights_out->middle() + min(i))});
+        diary.notes.push_back({std::string(50000, static_cast<char>('a' + i)),
+                               TimeRange::exactly(diary.night.lights_out->middle() + min(i))});
     const std::string bytes = edf_of(diary);
     const Result<EdfFile> file = read_edf(bytes);
     ASSERT_TRUE(file.ok()) << describe("", file.problems()[0]);
     EXPECT_EQ(file->header.records, 3);
-    EXPECT_EQ(std::count_if(file->annotations.begin(), file->annotations.end(), [](const Annotation& one) { return one.text.size() == 50000; }), 3);
+    EXPECT_EQ(std::count_if(file->annotations.begin(), file->annotations.end(),
+                            [](const Annotation& one) { return one.text.size() == 50000; }),
+              3);
 }
 
 /// An annotations-only file whose only data record is `record`.
@@ -145,8 +158,13 @@ std::string file_with(std::string record)
 TEST(EdfVectors, TwoTextsInOneList)
 {
     // Tests of the Python package edfio: "+180 14 Lights off 14 Close door 14 00" is 28 bytes
-    const std::string list("+180\x14Lights off\x14" "Close door\x14\0", 28);
-    const std::string bytes = file_with(std::string("+0\x14\x14" "Diary starts\x14\0", 18) + list);
+    const std::string list("+180\x14Lights off\x14"
+                           "Close door\x14\0",
+                           28);
+    const std::string bytes = file_with(std::string("+0\x14\x14"
+                                                    "Diary starts\x14\0",
+                                                    18) +
+                                        list);
     const Result<EdfFile> file = read_edf(bytes);
     ASSERT_TRUE(file.ok()) << describe("", file.problems()[0]);
     ASSERT_EQ(file->annotations.size(), 3u);
@@ -160,12 +178,17 @@ TEST(EdfVectors, OurOwnListHasTheSameForm)
     // EDF+ 2.2.2: onset, 0x15, duration, 0x14, text, 0x14, 0x00
     EdfDiary diary;
     diary.patient_code = "SM 1";
-    diary.start = LocalTime{std::chrono::local_days{std::chrono::year{2026} / 3 / 2}} + std::chrono::hours(23);
+    diary.start = LocalTime{std::chrono::local_days{std::chrono::year{2026} / 3 / 2}} +
+                  std::chrono::hours(23);
     diary.start_text = "Diary starts";
-    diary.annotations = {{min(3), std::nullopt, "Lights off"}, {-std::chrono::milliseconds(1500), Span(250000), "x"}};
+    diary.annotations = {{min(3), std::nullopt, "Lights off"},
+                         {-std::chrono::milliseconds(1500), Span(250000), "x"}};
     const std::string bytes = write_edf(diary).value();
     EXPECT_NE(bytes.find(std::string("+180\x14Lights off\x14\0", 17)), std::string::npos);
-    EXPECT_NE(bytes.find(std::string("-1.5\x15" "0.25\x14x\x14\0", 13)), std::string::npos);
+    EXPECT_NE(bytes.find(std::string("-1.5\x15"
+                                     "0.25\x14x\x14\0",
+                                     13)),
+              std::string::npos);
     // 2.1.3: inner spaces become _; English month in capitals; leading zero
     EXPECT_EQ(bytes.substr(8, 10), "SM_1 X X X");
     EXPECT_EQ(bytes.substr(88, 26), "Startdate 02-MAR-2026 X X ");

@@ -20,7 +20,9 @@ std::vector<Interval> random_pieces(std::mt19937_64& engine)
     std::vector<Interval> out(engine() % 9);
     for (Interval& one : out) {
         const long from = static_cast<long>(engine() % static_cast<std::uint64_t>(range));
-        one = {Instant(Span(from)), Instant(Span(from + static_cast<long>(engine() % static_cast<std::uint64_t>(range / 4))))};
+        one = {Instant(Span(from)),
+               Instant(Span(from +
+                            static_cast<long>(engine() % static_cast<std::uint64_t>(range / 4))))};
     }
     return out;
 }
@@ -30,8 +32,8 @@ std::string text_of(const std::vector<Interval>& pieces)
 {
     std::string out = "{";
     for (const Interval& one : pieces)
-        out += (out.size() > 1 ? ",[" : "[") + std::to_string(one.from.time_since_epoch().count()) + "," +
-               std::to_string(one.to.time_since_epoch().count()) + ")";
+        out += (out.size() > 1 ? ",[" : "[") + std::to_string(one.from.time_since_epoch().count()) +
+               "," + std::to_string(one.to.time_since_epoch().count()) + ")";
     return out + "}";
 }
 
@@ -54,8 +56,10 @@ class Server {
             run("chown postgres '" + folder_.path().string() + "'");
         }
         started_ = run(as_user_ + program("initdb") + " -A trust -U tester -N -D " + data()) &&
-                   run(as_user_ + program("pg_ctl") + " -w -D " + data() + " -l " + (folder_.path() / "log").string() +
-                       " -o \"-c listen_addresses='' -c fsync=off -k " + folder_.path().string() + "\" start");
+                   run(as_user_ + program("pg_ctl") + " -w -D " + data() + " -l " +
+                       (folder_.path() / "log").string() +
+                       " -o \"-c listen_addresses='' -c fsync=off -k " + folder_.path().string() +
+                       "\" start");
     }
     ~Server()
     {
@@ -69,8 +73,9 @@ class Server {
 
     bool sql(const fs::path& script, const fs::path& out)
     {
-        return std::system(("psql -X -q -At -F '|' -v ON_ERROR_STOP=1 -U tester -h " + folder_.path().string() +
-                            " -d postgres -f " + script.string() + " >" + out.string())
+        return std::system(("psql -X -q -At -F '|' -v ON_ERROR_STOP=1 -U tester -h " +
+                            folder_.path().string() + " -d postgres -f " + script.string() + " >" +
+                            out.string())
                                .c_str()) == 0;
     }
 
@@ -82,7 +87,10 @@ class Server {
 
     std::string program(const char* name) const { return (programs_ / name).string(); }
     std::string data() const { return (folder_.path() / "data").string(); }
-    static bool run(const std::string& command) { return std::system((command + " >/dev/null").c_str()) == 0; }
+    static bool run(const std::string& command)
+    {
+        return std::system((command + " >/dev/null").c_str()) == 0;
+    }
 };
 
 TEST(PostgresMultiranges, AgreeOnRandomSets)
@@ -98,13 +106,16 @@ TEST(PostgresMultiranges, AgreeOnRandomSets)
     std::vector<std::string> ours;
     {
         std::ofstream script(server.folder() / "sets.sql");
-        script << "create unlogged table sets (id int, a int8multirange, b int8multirange);\ncopy sets from stdin;\n";
+        script << "create unlogged table sets (id int, a int8multirange, b int8multirange);\ncopy "
+                  "sets from stdin;\n";
         for (int i = 0; i < pairs; ++i) {
             const std::vector<Interval> pa = random_pieces(engine), pb = random_pieces(engine);
             script << i << '\t' << text_of(pa) << '\t' << text_of(pb) << '\n';
             const IntervalSet a(pa), b(pb);
-            ours.push_back(text_of(a.intervals()) + "|" + text_of(b.intervals()) + "|" + text_of(unite(a, b).intervals()) + "|" +
-                           text_of(intersect(a, b).intervals()) + "|" + text_of(subtract(a, b).intervals()));
+            ours.push_back(text_of(a.intervals()) + "|" + text_of(b.intervals()) + "|" +
+                           text_of(unite(a, b).intervals()) + "|" +
+                           text_of(intersect(a, b).intervals()) + "|" +
+                           text_of(subtract(a, b).intervals()));
         }
         script << "\\.\nselect a, b, a + b, a * b, a - b from sets order by id;\n";
     }

@@ -46,7 +46,8 @@ TEST(NightSamples, MalformedOnesNameTheFaultOfTheirName)
         const Problems problems = read_night(slurp(path)).problems();
         EXPECT_EQ(exit_status(problems), 2) << path << told(problems);
         EXPECT_EQ(problems.size(), 1u) << path << told(problems);
-        EXPECT_TRUE(!problems.empty() && problems[0].code == code_of(path)) << path << told(problems);
+        EXPECT_TRUE(!problems.empty() && problems[0].code == code_of(path))
+            << path << told(problems);
         EXPECT_TRUE(!problems.empty() && problems[0].text.size() > 10) << path;
     }
 }
@@ -57,8 +58,9 @@ TEST(NightSamples, RefusedOnesNameTheFaultOfTheirName)
         const Result<Night> night = read_night(slurp(path));
         const Problems problems = night ? contradictions(*night) : night.problems();
         EXPECT_EQ(exit_status(problems), 1) << path << told(problems);
-        const bool named = std::any_of(problems.begin(), problems.end(),
-                                       [&](const Problem& one) { return one.code == code_of(path); });
+        const bool named = std::any_of(problems.begin(), problems.end(), [&](const Problem& one) {
+            return one.code == code_of(path);
+        });
         EXPECT_TRUE(named) << path << told(problems);
         for (const Problem& one : problems)
             EXPECT_NE(one.text.find("right would be"), std::string::npos) << path << one.text;
@@ -68,7 +70,8 @@ TEST(NightSamples, RefusedOnesNameTheFaultOfTheirName)
 TEST(Night, NamesEveryFaultWithItsPlace)
 {
     const Problems problems =
-        read_night(R"({"format": "evenfall.night/1", "zone": "America/New_York", "sensors": ["finger"],
+        read_night(
+            R"({"format": "evenfall.night/1", "zone": "America/New_York", "sensors": ["finger"],
                        "need": {"minutes": "240", "groups": [["finger"]]},
                        "lights_out": "late", "into_bed": {"about": "2026-11-04T22:00"},
                        "off": [{"sensor": "finger", "from": null, "to": 5}], "dreams": 3})")
@@ -77,13 +80,15 @@ TEST(Night, NamesEveryFaultWithItsPlace)
     for (const Problem& problem : problems)
         places.push_back(problem.at);
     std::sort(places.begin(), places.end());
-    EXPECT_EQ(places, (std::vector<std::string>{"/dreams", "/into_bed/give_or_take_min", "/lights_out",
-                                                "/need/minutes", "/off/0/to"}));
+    EXPECT_EQ(places, (std::vector<std::string>{"/dreams", "/into_bed/give_or_take_min",
+                                                "/lights_out", "/need/minutes", "/off/0/to"}));
 }
 
 TEST(Night, AmbiguousTimeNamesBothReadings)
 {
-    const Problems problems = read_night(slurp(EVENFALL_SOURCE_DIR "/tests/data/night/refused/ambiguous_time.json")).problems();
+    const Problems problems =
+        read_night(slurp(EVENFALL_SOURCE_DIR "/tests/data/night/refused/ambiguous_time.json"))
+            .problems();
     ASSERT_EQ(problems.size(), 1u);
     EXPECT_EQ(problems[0].at, "/lights_out");
     EXPECT_NE(problems[0].text.find("2026-11-01T01:30:00-04:00"), std::string::npos);
@@ -92,20 +97,25 @@ TEST(Night, AmbiguousTimeNamesBothReadings)
 
 TEST(Night, UnknownZoneIsNamedOnceAndNotAtEachTime)
 {
-    EXPECT_EQ(read_night(slurp(EVENFALL_SOURCE_DIR "/tests/data/night/refused/unknown_zone.json")).problems().size(), 1u);
+    EXPECT_EQ(read_night(slurp(EVENFALL_SOURCE_DIR "/tests/data/night/refused/unknown_zone.json"))
+                  .problems()
+                  .size(),
+              1u);
 }
 
 TEST(Night, WithoutZoneKeepsTheOffsetItWasWrittenWith)
 {
-    const Night night = night_of("{'format':'evenfall.night/1','sensors':['f'],'need':{'minutes':1,'groups':[['f']]},"
-                                 "'lights_out':'2026-11-04T22:05:00+05:30'}");
+    const Night night = night_of(
+        "{'format':'evenfall.night/1','sensors':['f'],'need':{'minutes':1,'groups':[['f']]},"
+        "'lights_out':'2026-11-04T22:05:00+05:30'}");
     EXPECT_EQ(night_to_json(night)["lights_out"], "2026-11-04T22:05:00+05:30");
 }
 
 TEST(Night, GiveOrTakeReachesToBothSides)
 {
-    const Night night = night_of("{'format':'evenfall.night/1','sensors':['f'],'need':{'minutes':1,'groups':[['f']]},"
-                                 "'lights_out':{'about':'2026-11-04T22:05Z','give_or_take_min':7.5}}");
+    const Night night = night_of(
+        "{'format':'evenfall.night/1','sensors':['f'],'need':{'minutes':1,'groups':[['f']]},"
+        "'lights_out':{'about':'2026-11-04T22:05Z','give_or_take_min':7.5}}");
     EXPECT_EQ(night.lights_out->width(), test::min(15));
     EXPECT_EQ(night.lights_out->middle(), night.lights_out->earliest + test::min(7.5));
 }

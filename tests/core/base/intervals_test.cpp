@@ -73,11 +73,13 @@ TEST(IntervalLaws, HoldForRandomSets)
         ASSERT_EQ(intersect(a, b), intersect(b, a));
         ASSERT_EQ(unite(subtract(a, b), intersect(a, b)), a);
         ASSERT_EQ(unite(a, b).measure() + intersect(a, b).measure(), a.measure() + b.measure());
-        const Interval where = piece(static_cast<long>(engine() % 60), static_cast<long>(engine() % 60));
+        const Interval where =
+            piece(static_cast<long>(engine() % 60), static_cast<long>(engine() % 60));
         ASSERT_EQ(a.measure_within(where), intersect(a, IntervalSet(where)).measure());
         for (const IntervalSet& result : {a, unite(a, b), intersect(a, b), subtract(a, b)})
             for (std::size_t i = 1; i < result.intervals().size(); ++i)
-                ASSERT_LT(result.intervals()[i - 1].to, result.intervals()[i].from); // sorted, apart
+                ASSERT_LT(result.intervals()[i - 1].to,
+                          result.intervals()[i].from); // sorted, apart
     }
 }
 

@@ -14,11 +14,13 @@ using test::min;
 using test::night_of;
 using test::RandomNights;
 
-const std::string head = "{'format':'evenfall.night/1','zone':'Europe/Berlin','sensors':['cannula','breath','finger'],";
+const std::string head =
+    "{'format':'evenfall.night/1','zone':'Europe/Berlin','sensors':['cannula','breath','finger'],";
 const std::string both = "'need':{'minutes':240,'groups':[['cannula'],['finger']]},";
 
 /// Invented: window 22:00 to 06:00, eight hours.
-const std::string eight_hours = head + both + "'lights_out':'2026-11-04T22:00','lights_on':'2026-11-05T06:00'";
+const std::string eight_hours =
+    head + both + "'lights_out':'2026-11-04T22:00','lights_on':'2026-11-05T06:00'";
 
 void expect_bounds(const std::optional<Bounds>& bounds, double least, double guess, double most)
 {
@@ -35,7 +37,8 @@ TEST(Estimate, CountsTheWholeWindowWhenNothingCameOff)
     expect_bounds(result.needed, 480, 480, 480);
     EXPECT_EQ(result.verdict, Verdict::enough);
     EXPECT_EQ(result.chance_enough, 1.0);
-    EXPECT_EQ(result.wake_missing, (std::vector<std::string>{"asleep_after_min", "final_waking", "awake"}));
+    EXPECT_EQ(result.wake_missing,
+              (std::vector<std::string>{"asleep_after_min", "final_waking", "awake"}));
     EXPECT_TRUE(result.lost.empty());
 }
 
@@ -73,7 +76,8 @@ TEST(Estimate, GroupIsOnWhileAnyOfItsSensorsIs)
     const std::string off = ",'off':[{'sensor':'cannula','from':'2026-11-05T00:00','to':null},"
                             "{'sensor':'breath','from':'2026-11-05T05:00','to':null}]}";
     const std::string either = "'need':{'minutes':240,'groups':[['cannula','breath'],['finger']]},";
-    const Estimate result = estimate(night_of(head + either + eight_hours.substr((head + both).size()) + off));
+    const Estimate result =
+        estimate(night_of(head + either + eight_hours.substr((head + both).size()) + off));
     expect_bounds(result.needed, 420, 420, 420);
     EXPECT_EQ(result.lost[0], (Loss{"cannula", min(360), min(60)}));
     EXPECT_EQ(result.lost[1], (Loss{"breath", min(60), min(60)}));
@@ -82,7 +86,8 @@ TEST(Estimate, GroupIsOnWhileAnyOfItsSensorsIs)
 TEST(Estimate, EachEndOfARemovalHasItsOwnRange)
 {
     const Estimate result = estimate(night_of(
-        eight_hours + ",'off':[{'sensor':'finger','from':{'earliest':'2026-11-05T00:00','latest':'2026-11-05T01:00'},"
+        eight_hours + ",'off':[{'sensor':'finger','from':{'earliest':'2026-11-05T00:00','latest':'"
+                      "2026-11-05T01:00'},"
                       "'to':{'earliest':'2026-11-05T00:30','latest':'2026-11-05T03:00'}}]}"));
     // Widest 180 min; narrowest nothing, because the ranges overlap; middles 00:30 to 01:45.
     expect_bounds(result.needed, 300, 405, 480);
@@ -90,9 +95,9 @@ TEST(Estimate, EachEndOfARemovalHasItsOwnRange)
 
 TEST(Estimate, LengthOnlyWakeWithExactBeginningIsExact)
 {
-    const Estimate result = estimate(night_of(
-        eight_hours + ",'asleep_after_min':0,'final_waking':'2026-11-05T06:00',"
-                      "'awake':[{'from':'2026-11-05T03:00','minutes':12.5}]}"));
+    const Estimate result =
+        estimate(night_of(eight_hours + ",'asleep_after_min':0,'final_waking':'2026-11-05T06:00',"
+                                        "'awake':[{'from':'2026-11-05T03:00','minutes':12.5}]}"));
     expect_bounds(result.needed_asleep, 467.5, 467.5, 467.5);
 }
 
@@ -100,10 +105,12 @@ TEST(Estimate, LengthOnlyWakeMayFallWhereNothingCountsAnyway)
 {
     // 30 min awake from some time between 02:00 and 04:00, that is within R = [02:00, 04:30); the
     // probe was off from 02:00 to 03:00, so U in R is 90 min and R outside U is 60 min.
-    const Estimate result = estimate(night_of(
-        eight_hours + ",'asleep_after_min':0,'final_waking':'2026-11-05T06:00',"
-                      "'off':[{'sensor':'finger','from':'2026-11-05T02:00','to':'2026-11-05T03:00'}],"
-                      "'awake':[{'from':{'earliest':'2026-11-05T02:00','latest':'2026-11-05T04:00'},'minutes':30}]}"));
+    const Estimate result = estimate(
+        night_of(eight_hours +
+                 ",'asleep_after_min':0,'final_waking':'2026-11-05T06:00',"
+                 "'off':[{'sensor':'finger','from':'2026-11-05T02:00','to':'2026-11-05T03:00'}],"
+                 "'awake':[{'from':{'earliest':'2026-11-05T02:00','latest':'2026-11-05T04:00'},'"
+                 "minutes':30}]}"));
     // Best guess: from 03:00, all of it where it counts.
     expect_bounds(result.needed_asleep, 390, 390, 420);
 }
@@ -112,27 +119,31 @@ TEST(Estimate, UntimedWakeCountsInProportion)
 {
     // R is the whole 480 min, of which 360 count: 40 min take 40 * 360 / 480 = 30 by best guess, at
     // most 40, and none at least, as 120 min of R do not count.
-    const Estimate result = estimate(night_of(
-        eight_hours + ",'asleep_after_min':0,'final_waking':'2026-11-05T06:00','awake':[],"
-                      "'awake_untimed':{'times':2,'minutes':40},"
-                      "'off':[{'sensor':'finger','from':'2026-11-05T02:00','to':'2026-11-05T04:00'}]}"));
+    const Estimate result = estimate(
+        night_of(eight_hours +
+                 ",'asleep_after_min':0,'final_waking':'2026-11-05T06:00','awake':[],"
+                 "'awake_untimed':{'times':2,'minutes':40},"
+                 "'off':[{'sensor':'finger','from':'2026-11-05T02:00','to':'2026-11-05T04:00'}]}"));
     expect_bounds(result.needed_asleep, 320, 330, 360);
 }
 
 TEST(Estimate, MissingWakeAnswersTakeNothingAwayAndAreNamed)
 {
     const Estimate result = estimate(night_of(
-        head + both + "'recording':{'from':'2026-11-04T22:00','to':'2026-11-05T06:00'},'asleep_after_min':30}"));
+        head + both +
+        "'recording':{'from':'2026-11-04T22:00','to':'2026-11-05T06:00'},'asleep_after_min':30}"));
     expect_bounds(result.needed_asleep, 480, 480, 480);
-    EXPECT_EQ(result.wake_missing, (std::vector<std::string>{"lights_out", "final_waking", "awake"}));
+    EXPECT_EQ(result.wake_missing,
+              (std::vector<std::string>{"lights_out", "final_waking", "awake"}));
 }
 
 TEST(Estimate, RoundsAtLeastDownAndAtMostUp)
 {
     // A third of a minute on each side: 20 s. 479.666.. down, 480.333.. up.
-    const Estimate result = estimate(night_of(
-        head + both + "'lights_out':{'earliest':'2026-11-04T22:00:00','latest':'2026-11-04T22:00:20'},"
-                      "'lights_on':{'earliest':'2026-11-05T06:00:00','latest':'2026-11-05T06:00:20'}}"));
+    const Estimate result = estimate(
+        night_of(head + both +
+                 "'lights_out':{'earliest':'2026-11-04T22:00:00','latest':'2026-11-04T22:00:20'},"
+                 "'lights_on':{'earliest':'2026-11-05T06:00:00','latest':'2026-11-05T06:00:20'}}"));
     const Json json = estimate_to_json(result);
     EXPECT_EQ(json["needed"]["at_least"], 479.66);
     EXPECT_EQ(json["needed"]["best_guess"], 480);
@@ -142,7 +153,8 @@ TEST(Estimate, RoundsAtLeastDownAndAtMostUp)
 TEST(Estimate, VerdictIsTakenBeforeRounding)
 {
     // 239.9999 min: rounded to two decimals it would reach 240.
-    const std::string window = "'lights_out':'2026-11-04T22:00:00','lights_on':'2026-11-05T01:59:59.99'}";
+    const std::string window =
+        "'lights_out':'2026-11-04T22:00:00','lights_on':'2026-11-05T01:59:59.99'}";
     const Estimate result = estimate(night_of(head + both + window));
     EXPECT_EQ(estimate_to_json(result)["needed"]["at_most"], 240);
     EXPECT_EQ(result.verdict, Verdict::too_short);
@@ -218,8 +230,9 @@ TEST(EstimateLaws, NarrowingARangeNeverWidensABound)
     for (int round = 0; round < 20000; ++round) {
         Night night = random.night(round % 2 == 0);
         const Estimate before = estimate(night, no_chance);
-        std::vector<std::optional<TimeRange>*> times{&night.recording_from, &night.recording_to, &night.lights_out,
-                                                     &night.lights_on, &night.final_waking};
+        std::vector<std::optional<TimeRange>*> times{&night.recording_from, &night.recording_to,
+                                                     &night.lights_out, &night.lights_on,
+                                                     &night.final_waking};
         for (Removal& removal : night.off) {
             times.push_back(&removal.from);
             times.push_back(&removal.to);
@@ -227,16 +240,19 @@ TEST(EstimateLaws, NarrowingARangeNeverWidensABound)
         if (night.awake)
             for (Awakening& awakening : *night.awake)
                 times.push_back(&awakening.to);
-        if (!narrow(random, *times[static_cast<std::size_t>(random.pick(0, static_cast<long>(times.size()) - 1))]))
+        if (!narrow(random, *times[static_cast<std::size_t>(
+                                random.pick(0, static_cast<long>(times.size()) - 1))]))
             continue;
         // Narrowing may leave an interval no order at all: that is a contradiction, not a night.
         bool ordered = !(night.recording_from && night.recording_to) ||
                        night.recording_from->earliest <= night.recording_to->latest;
         for (const Removal& removal : night.off)
-            ordered = ordered && (!removal.from || !removal.to || removal.from->earliest <= removal.to->latest);
+            ordered = ordered && (!removal.from || !removal.to ||
+                                  removal.from->earliest <= removal.to->latest);
         if (night.awake)
             for (const Awakening& awakening : *night.awake)
-                ordered = ordered && (!awakening.to || awakening.from.earliest <= awakening.to->latest);
+                ordered =
+                    ordered && (!awakening.to || awakening.from.earliest <= awakening.to->latest);
         if (!ordered)
             continue;
         ++narrowed;

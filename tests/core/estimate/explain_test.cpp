@@ -46,7 +46,8 @@ TEST(Explain, LostMinutesAddUp)
         const auto in_minutes = [](Span span) { return static_cast<double>(span.count()) / 60e6; };
         ASSERT_NEAR(lost, in_minutes(result.window->best_guess - result.needed->best_guess), 0.001)
             << night_to_json(night).dump() << all_of(explain(night, result));
-        ASSERT_NEAR(awake, in_minutes(result.needed->best_guess - result.needed_asleep->best_guess), 0.001)
+        ASSERT_NEAR(awake, in_minutes(result.needed->best_guess - result.needed_asleep->best_guess),
+                    0.001)
             << night_to_json(night).dump() << all_of(explain(night, result));
     }
 }
@@ -55,10 +56,15 @@ TEST(Explain, TellsWhatIsUncertainAndWhatWasNotAnswered)
 {
     const Night night = test::night_of(
         "{'format':'evenfall.night/1','zone':'America/New_York','sensors':['finger'],"
-        "'need':{'minutes':240,'groups':[['finger']]},'lights_out':'2026-10-31T22:00','lights_on':'2026-11-01T06:00',"
-        "'off':[{'sensor':'finger','from':{'earliest':'2026-11-01T01:30-04:00','latest':'2026-11-01T01:30-05:00'},'to':null}]}");
+        "'need':{'minutes':240,'groups':[['finger']]},'lights_out':'2026-10-31T22:00','lights_on':'"
+        "2026-11-01T06:00',"
+        "'off':[{'sensor':'finger','from':{'earliest':'2026-11-01T01:30-04:00','latest':'2026-11-"
+        "01T01:30-05:00'},'to':null}]}");
     const std::string text = all_of(explain(night, estimate(night)));
-    EXPECT_NE(text.find("finger came off between 01:30 (UTC-04:00) and 01:30 (UTC-05:00), not put back"), std::string::npos) << text;
+    EXPECT_NE(
+        text.find("finger came off between 01:30 (UTC-04:00) and 01:30 (UTC-05:00), not put back"),
+        std::string::npos)
+        << text;
     EXPECT_NE(text.find("Not answered: awakenings"), std::string::npos) << text;
     EXPECT_NE(text.find("The recording and the clinic decide"), std::string::npos) << text;
     EXPECT_EQ(text.find("adequate"), std::string::npos) << text;
@@ -66,9 +72,11 @@ TEST(Explain, TellsWhatIsUncertainAndWhatWasNotAnswered)
 
 TEST(Explain, SaysWhyAWindowIsUnknown)
 {
-    const Night night = test::night_of("{'format':'evenfall.night/1','zone':'UTC','sensors':['finger'],"
-                                       "'need':{'minutes':240,'groups':[['finger']]},'lights_out':'2026-10-31T22:00'}");
-    EXPECT_NE(all_of(explain(night, estimate(night))).find("not known when the night ended"), std::string::npos);
+    const Night night = test::night_of(
+        "{'format':'evenfall.night/1','zone':'UTC','sensors':['finger'],"
+        "'need':{'minutes':240,'groups':[['finger']]},'lights_out':'2026-10-31T22:00'}");
+    EXPECT_NE(all_of(explain(night, estimate(night))).find("not known when the night ended"),
+              std::string::npos);
 }
 
 } // namespace

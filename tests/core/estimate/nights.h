@@ -27,7 +27,10 @@ inline Night night_of(std::string text)
 }
 
 /// Minutes, as tests count.
-inline Span min(double minutes) { return Span(static_cast<Span::rep>(minutes * 60e6 + (minutes < 0 ? -0.5 : 0.5))); }
+inline Span min(double minutes)
+{
+    return Span(static_cast<Span::rep>(minutes * 60e6 + (minutes < 0 ? -0.5 : 0.5)));
+}
 
 inline std::string slurp(const std::filesystem::path& path)
 {
@@ -41,22 +44,27 @@ inline std::string slurp(const std::filesystem::path& path)
 inline std::vector<std::filesystem::path> samples(const std::string& folder)
 {
     std::vector<std::filesystem::path> out;
-    for (const auto& entry : std::filesystem::directory_iterator(EVENFALL_SOURCE_DIR "/tests/data/" + folder))
+    for (const auto& entry :
+         std::filesystem::directory_iterator(EVENFALL_SOURCE_DIR "/tests/data/" + folder))
         out.push_back(entry.path());
     std::sort(out.begin(), out.end());
     EXPECT_FALSE(out.empty()) << folder;
     return out;
 }
 
-/// A random night on a grid of ten minutes. Ranges are at most `most_width` steps wide and have even
-/// widths, so that middles are on the grid too.
+/// A random night on a grid of ten minutes. Ranges are at most `most_width` steps wide and have
+/// even widths, so that middles are on the grid too.
 struct RandomNights {
     explicit RandomNights(std::uint64_t seed) : engine(seed) {}
     std::mt19937_64 engine;
     static constexpr Span step = std::chrono::minutes(10);
-    static inline const Instant origin = Instant{std::chrono::sys_days{std::chrono::year{2026} / 11 / 4}};
+    static inline const Instant origin =
+        Instant{std::chrono::sys_days{std::chrono::year{2026} / 11 / 4}};
 
-    long pick(long least, long most) { return least + static_cast<long>(engine() % static_cast<std::uint64_t>(most - least + 1)); }
+    long pick(long least, long most)
+    {
+        return least + static_cast<long>(engine() % static_cast<std::uint64_t>(most - least + 1));
+    }
     bool chance(long percent) { return pick(1, 100) <= percent; }
 
     static Instant at(long steps) { return origin + steps * step; }
@@ -81,8 +89,10 @@ struct RandomNights {
     {
         Night night;
         night.sensors = {"a", "b", "c"};
-        const std::vector<std::vector<std::string>> one{{"a"}}, two{{"a"}, {"b"}}, either{{"a", "b"}}, mixed{{"a", "b"}, {"c"}};
-        night.need.groups = std::vector{one, two, either, mixed}[static_cast<std::size_t>(pick(0, 3))];
+        const std::vector<std::vector<std::string>> one{{"a"}}, two{{"a"}, {"b"}},
+            either{{"a", "b"}}, mixed{{"a", "b"}, {"c"}};
+        night.need.groups =
+            std::vector{one, two, either, mixed}[static_cast<std::size_t>(pick(0, 3))];
         night.need.minutes = pick(0, 40) * step;
         if (chance(70)) {
             const auto [from, to] = interval(0, 44);

@@ -10,10 +10,7 @@
 namespace evenfall {
 namespace {
 
-std::string good()
-{
-    return diary_edf(test::full_diary()).value();
-}
+std::string good() { return diary_edf(test::full_diary()).value(); }
 
 /// The file with some bytes put over those at a place.
 std::string with(std::size_t at, const std::string& bytes)
@@ -134,7 +131,9 @@ TEST(EdfWriter, RefusesWhatTheFormatCannotCarry)
     diary.patient_code = "SM-1";
     diary.start = LocalTime{std::chrono::local_days{std::chrono::year{2026} / 11 / 4}};
     diary.start_text = "Diary starts";
-    diary.annotations = {{Span(0), std::nullopt, "a\x14" "b"}};
+    diary.annotations = {{Span(0), std::nullopt,
+                          "a\x14"
+                          "b"}};
     EXPECT_EQ(write_edf(diary).problems().at(0).code, "bad_text");
     diary.annotations = {{Span(0), Span(-1), "a"}};
     EXPECT_EQ(write_edf(diary).problems().at(0).code, "negative_duration");

@@ -90,7 +90,8 @@ TEST(Diary, DerivedValueThatDoesNotFollowIsRefusedWithItsPlace)
     Json json = Json::parse(json_of(full_diary()));
     json["estimate"]["needed"]["best_guess"] = 480;
     json["evening"]["value"] = "2026-11-01";
-    EXPECT_EQ(told(read_diary(json.dump()).problems()), "not_derived@/evening/value not_derived@/estimate/needed/best_guess ");
+    EXPECT_EQ(told(read_diary(json.dump()).problems()),
+              "not_derived@/evening/value not_derived@/estimate/needed/best_guess ");
     EXPECT_EQ(exit_status(read_diary(json.dump()).problems()), 1);
 }
 
@@ -102,7 +103,8 @@ TEST(Diary, UnknownAndMissingKeysAreNamed)
     json["night_origins"]["/dreams"] = "reported";
     json["events"][1]["kind"] = "sleep_stage";
     EXPECT_EQ(told(read_diary(json.dump()).problems()),
-              "missing_key@/night_origins/~1lights_out unknown_key@/night_origins/~1dreams unknown_key@/events/0/mood "
+              "missing_key@/night_origins/~1lights_out unknown_key@/night_origins/~1dreams "
+              "unknown_key@/events/0/mood "
               "unknown_kind@/events/1/kind ");
     EXPECT_EQ(exit_status(read_diary(json.dump()).problems()), 2);
 }
@@ -134,8 +136,11 @@ TEST(Diary, NeedsToKnowWhoseNightAndOneTime)
 TEST(Diary, StartsAtRecordingElseLightsOutElseFirstEntry)
 {
     Night night = test::example_night();
-    night.recording_from = TimeRange{night.recording_from->earliest, night.recording_from->earliest + std::chrono::milliseconds(3001)};
-    EXPECT_EQ(diary_start(diary_of(night))->at, night.recording_from->earliest + std::chrono::seconds(1)); // middle, whole second
+    night.recording_from =
+        TimeRange{night.recording_from->earliest,
+                  night.recording_from->earliest + std::chrono::milliseconds(3001)};
+    EXPECT_EQ(diary_start(diary_of(night))->at,
+              night.recording_from->earliest + std::chrono::seconds(1)); // middle, whole second
     night.recording_from = std::nullopt;
     EXPECT_EQ(diary_start(diary_of(night))->at, night.lights_out->middle());
     night.lights_out = std::nullopt;
@@ -147,8 +152,10 @@ TEST(Diary, EveningRunsFromNoonToNoon)
 {
     const auto evening = [](const std::string& when) {
         return *diary_evening(diary_of(test::night_of(
-            "{'format':'evenfall.night/1','visit':{'code':'SM-1','night':1},'zone':'America/New_York','sensors':['f'],"
-            "'need':{'minutes':1,'groups':[['f']]},'lights_out':'" + when + "'}")));
+            "{'format':'evenfall.night/1','visit':{'code':'SM-1','night':1},'zone':'America/"
+            "New_York','sensors':['f'],"
+            "'need':{'minutes':1,'groups':[['f']]},'lights_out':'" +
+            when + "'}")));
     };
     EXPECT_EQ(evening("2026-11-01T00:10"), "2026-10-31");
     EXPECT_EQ(evening("2026-11-01T11:59"), "2026-10-31");
@@ -159,9 +166,11 @@ TEST(Diary, EveningRunsFromNoonToNoon)
 TEST(Diary, TextWithControlCharactersOrNotUtf8IsRefused)
 {
     Diary diary = full_diary();
-    diary.notes[0].text = "a\x14" "b";
+    diary.notes[0].text = "a\x14"
+                          "b";
     diary.events[1].comment = "\xff";
-    EXPECT_EQ(told(diary_to_json(diary).problems()), "bad_text@/events/1/comment bad_text@/notes/0/text ");
+    EXPECT_EQ(told(diary_to_json(diary).problems()),
+              "bad_text@/events/1/comment bad_text@/notes/0/text ");
 }
 
 TEST(Record, IsWrittenWholeWithItsModes)
@@ -170,7 +179,7 @@ TEST(Record, IsWrittenWholeWithItsModes)
     const auto path = write_record(full_diary(), parent.path(), {{"summary.txt", "hello"}});
     ASSERT_TRUE(path.ok()) << told(path.problems());
     EXPECT_EQ(path->filename(), "SM-0417_night-1_2026-10-31");
-    struct stat info{};
+    struct stat info {};
     ASSERT_EQ(::stat(path->c_str(), &info), 0);
     EXPECT_EQ(info.st_mode & 0777, 0700u);
     std::vector<std::string> names;
@@ -180,9 +189,11 @@ TEST(Record, IsWrittenWholeWithItsModes)
         EXPECT_EQ(info.st_mode & 0777, 0600u);
     }
     std::sort(names.begin(), names.end());
-    EXPECT_EQ(names, (std::vector<std::string>{"SHA256SUMS", "diary.edf", "diary.json", "summary.txt"}));
+    EXPECT_EQ(names,
+              (std::vector<std::string>{"SHA256SUMS", "diary.edf", "diary.json", "summary.txt"}));
     EXPECT_EQ(told(verify_record(*path)), "");
-    EXPECT_EQ(std::distance(fs::directory_iterator(parent.path()), fs::directory_iterator()), 1); // nothing else is left
+    EXPECT_EQ(std::distance(fs::directory_iterator(parent.path()), fs::directory_iterator()),
+              1); // nothing else is left
 }
 
 TEST(Record, ExistingFolderIsRefusedAndUntouched)
@@ -228,11 +239,15 @@ class Verify : public testing::Test {
     fs::path record;
     void SetUp() override { record = write_record(full_diary(), parent.path()).value(); }
     std::string found() { return told(verify_record(record)); }
-    void put(const std::string& name, const std::string& bytes) { std::ofstream(record / name, std::ios::binary) << bytes; }
+    void put(const std::string& name, const std::string& bytes)
+    {
+        std::ofstream(record / name, std::ios::binary) << bytes;
+    }
     /// Makes the sums right again, as somebody who changes a file on purpose would.
     void sum_again()
     {
-        std::string command = "cd '" + record.string() + "' && sha256sum diary.json diary.edf > SHA256SUMS";
+        std::string command =
+            "cd '" + record.string() + "' && sha256sum diary.json diary.edf > SHA256SUMS";
         ASSERT_EQ(std::system(command.c_str()), 0);
     }
 };
@@ -275,7 +290,9 @@ TEST_F(Verify, RefusesABrokenListOfSums)
     put("SHA256SUMS", slurp(record / "SHA256SUMS") + "00  x");
     EXPECT_EQ(found(), "SHA256SUMS:bad_line ");
     put("SHA256SUMS", "");
-    EXPECT_EQ(found(), "SHA256SUMS:not_listed SHA256SUMS:not_listed diary.edf:extra_file diary.json:extra_file ");
+    EXPECT_EQ(
+        found(),
+        "SHA256SUMS:not_listed SHA256SUMS:not_listed diary.edf:extra_file diary.json:extra_file ");
 }
 
 TEST_F(Verify, FlippedByteOrCutAnywhereIsNoticed)
@@ -303,10 +320,26 @@ TEST_F(Verify, FolderThatIsNotThereIsAnIoProblem)
 TEST(Events, EveryKindHasATextOfItsOwn)
 {
     std::vector<std::string> texts;
-    for (const char* kind : {"recording_starts", "lights_off", "lights_on", "recording_ends", "into_bed", "out_of_bed",
-                             "fell_asleep", "asleep_again", "final_waking", "awake", "awake_untimed", "sensor_off",
-                             "sensor_off_from_start", "sensor_on_again", "sensor_not_put_back", "still_on", "bathroom",
-                             "refitted", "note", "signal_check"}) {
+    for (const char* kind : {"recording_starts",
+                             "lights_off",
+                             "lights_on",
+                             "recording_ends",
+                             "into_bed",
+                             "out_of_bed",
+                             "fell_asleep",
+                             "asleep_again",
+                             "final_waking",
+                             "awake",
+                             "awake_untimed",
+                             "sensor_off",
+                             "sensor_off_from_start",
+                             "sensor_on_again",
+                             "sensor_not_put_back",
+                             "still_on",
+                             "bathroom",
+                             "refitted",
+                             "note",
+                             "signal_check"}) {
         ASSERT_TRUE(event_text(kind)) << kind;
         texts.emplace_back(*event_text(kind));
         EXPECT_EQ(texts.back().find("Sleep stage"), std::string::npos);
