@@ -59,6 +59,26 @@ Result<Arguments> take_apart(std::span<const std::string> args,
     return out;
 }
 
+std::optional<Arguments> begin_command(std::span<const std::string> args,
+                                       std::vector<std::string> flags,
+                                       const std::vector<std::string>& options,
+                                       const std::string& usage, std::ostream& out,
+                                       std::ostream& err, int& status)
+{
+    flags.push_back("--help");
+    Result<Arguments> arguments = take_apart(args, flags, options);
+    if (!arguments) {
+        status = bad_usage(arguments.problems()[0].text, usage, err);
+        return std::nullopt;
+    }
+    if (arguments->has("--help")) {
+        out << usage;
+        status = 0;
+        return std::nullopt;
+    }
+    return std::move(*arguments);
+}
+
 int report(const std::string& file, const Problems& problems, std::ostream& err)
 {
     for (const Problem& problem : problems)

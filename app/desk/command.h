@@ -37,6 +37,14 @@ Result<Arguments> take_apart(std::span<const std::string> args,
                              const std::vector<std::string>& flags,
                              const std::vector<std::string>& options);
 
+/// How every command begins: takes the arguments apart and answers --help. Nothing when the command
+/// is over by that, with its exit status in `status`.
+std::optional<Arguments> begin_command(std::span<const std::string> args,
+                                       std::vector<std::string> flags,
+                                       const std::vector<std::string>& options,
+                                       const std::string& usage, std::ostream& out,
+                                       std::ostream& err, int& status);
+
 /// One line for each problem, as `FILE: /pointer: text`. Returns the exit status.
 int report(const std::string& file, const Problems& problems, std::ostream& err);
 

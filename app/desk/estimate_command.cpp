@@ -24,13 +24,11 @@ const std::string usage =
 
 int estimate_command(std::span<const std::string> args, std::ostream& out, std::ostream& err)
 {
-    const Result<Arguments> arguments = take_apart(args, {"--explain", "--help"}, {});
+    int status = 0;
+    const std::optional<Arguments> arguments =
+        begin_command(args, {"--explain"}, {}, usage, out, err, status);
     if (!arguments)
-        return bad_usage(arguments.problems()[0].text, usage, err);
-    if (arguments->has("--help")) {
-        out << usage;
-        return 0;
-    }
+        return status;
     if (arguments->rest.size() != 1)
         return bad_usage("estimate takes exactly one night report", usage, err);
     const std::string& file = arguments->rest[0];

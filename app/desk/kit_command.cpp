@@ -19,13 +19,11 @@ const std::string usage = "usage: evenfall-desk kit KIT.json\n"
 
 int kit_command(std::span<const std::string> args, std::ostream& out, std::ostream& err)
 {
-    const Result<Arguments> arguments = take_apart(args, {"--help"}, {});
+    int status = 0;
+    const std::optional<Arguments> arguments =
+        begin_command(args, {}, {}, usage, out, err, status);
     if (!arguments)
-        return bad_usage(arguments.problems()[0].text, usage, err);
-    if (arguments->has("--help")) {
-        out << usage;
-        return 0;
-    }
+        return status;
     if (arguments->rest.size() != 1)
         return bad_usage("kit takes exactly one kit file", usage, err);
     const std::string& file = arguments->rest[0];

@@ -77,13 +77,11 @@ void plan_text(const VisitWithKit& all, const Plan& plan, std::ostream& out)
 
 int plan_command(std::span<const std::string> args, std::ostream& out, std::ostream& err)
 {
-    const Result<Arguments> arguments = take_apart(args, {"--json", "--help"}, {"--kits"});
+    int status = 0;
+    const std::optional<Arguments> arguments =
+        begin_command(args, {"--json"}, {"--kits"}, usage, out, err, status);
     if (!arguments)
-        return bad_usage(arguments.problems()[0].text, usage, err);
-    if (arguments->has("--help")) {
-        out << usage;
-        return 0;
-    }
+        return status;
     if (arguments->rest.size() != 1)
         return bad_usage("plan takes exactly one visit file", usage, err);
     const std::string& file = arguments->rest[0];

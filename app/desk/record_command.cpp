@@ -63,13 +63,11 @@ Result<Diary> diary_of(const std::string& text, bool from_diary)
 
 int record_command(std::span<const std::string> args, std::ostream& out, std::ostream& err)
 {
-    const Result<Arguments> arguments = take_apart(args, {"--help"}, {"--out", "--from"});
+    int status = 0;
+    const std::optional<Arguments> arguments =
+        begin_command(args, {}, {"--out", "--from"}, usage, out, err, status);
     if (!arguments)
-        return bad_usage(arguments.problems()[0].text, usage, err);
-    if (arguments->has("--help")) {
-        out << usage;
-        return 0;
-    }
+        return status;
     const std::optional<std::string> from = arguments->option("--from");
     const std::optional<std::string> folder = arguments->option("--out");
     if (!folder)

@@ -21,16 +21,13 @@ const std::string usage = "usage: evenfall-desk verify DIR...\n"
 
 int verify_command(std::span<const std::string> args, std::ostream& out, std::ostream& err)
 {
-    const Result<Arguments> arguments = take_apart(args, {"--help"}, {});
+    int status = 0;
+    const std::optional<Arguments> arguments =
+        begin_command(args, {}, {}, usage, out, err, status);
     if (!arguments)
-        return bad_usage(arguments.problems()[0].text, usage, err);
-    if (arguments->has("--help")) {
-        out << usage;
-        return 0;
-    }
+        return status;
     if (arguments->rest.empty())
         return bad_usage("verify needs at least one record folder", usage, err);
-    int status = 0;
     for (const std::string& folder : arguments->rest) {
         const Verification found = verify_record(folder);
         for (const RecordProblem& each : found.problems)

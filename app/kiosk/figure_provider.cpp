@@ -24,7 +24,12 @@ FigureStore built_in_figures()
     return FigureStore(std::move(files));
 }
 
-FigureProvider::FigureProvider() : QQuickImageProvider(Image), store_(built_in_figures()) {}
+const FigureStore& FigureProvider::store()
+{
+    if (!store_)
+        store_ = built_in_figures();
+    return *store_;
+}
 
 FigureRequest parse_figure_address(const QString& address)
 {
@@ -75,7 +80,7 @@ QImage FigureProvider::requestImage(const QString& id, QSize* size, const QSize&
     if (size)
         *size = wanted;
     try {
-        return draw_figure(store_, parse_figure_address(id), wanted);
+        return draw_figure(store(), parse_figure_address(id), wanted);
     } catch (const std::out_of_range& error) {
         qWarning("figure: %s", error.what());
         return {};

@@ -5,6 +5,7 @@
 #include "figures/figure.h"
 
 #include <QQuickImageProvider>
+#include <optional>
 
 namespace evenfall {
 
@@ -14,13 +15,13 @@ FigureStore built_in_figures();
 /// image://figure/<id>?tone=dark&build=medium&hand=right&ridges=mark:2&done=a,b&current=c&outline=d
 class FigureProvider final : public QQuickImageProvider {
   public:
-    FigureProvider();
+    FigureProvider() : QQuickImageProvider(Image) {}
     /// An unknown figure gives an empty image, and a warning that the tests listen for.
     QImage requestImage(const QString& id, QSize* size, const QSize& requested) override;
-    const FigureStore& store() const { return store_; }
 
   private:
-    FigureStore store_;
+    const FigureStore& store();
+    std::optional<FigureStore> store_; ///< read with the first drawing: the first page shows none
 };
 
 /// The request that an address stands for.

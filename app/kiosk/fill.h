@@ -29,6 +29,9 @@ QString figure_url(const std::string& id, const Session& session, const Look& lo
 QString person_url(const Session& session, const Look& look, const std::string& current);
 QString item_figure(PartKind kind);
 
+/// A row to choose: its id and its words.
+ItemRow choice_row(const std::string& id, const QString& text);
+
 // Evening
 WelcomeValues fill_welcome(const Session& session, const Words& words);
 FirstValues fill_first(const Words& words);

@@ -74,6 +74,15 @@ QString light_rgb(const std::string& colour)
 
 } // namespace
 
+ItemRow choice_row(const std::string& id, const QString& text)
+{
+    ItemRow row;
+    row.id = QString::fromStdString(id);
+    row.text = text;
+    row.name = text;
+    return row;
+}
+
 QString item_figure(PartKind kind) { return QString::fromLatin1(item_id(kind)); }
 
 QString figure_url(const std::string& id, const Session& session, const Look& look, const std::string& part_id)
@@ -205,7 +214,6 @@ StepValues fill_step(const Session& session, const Words& words, const Look& loo
     values.personFigure = person_url(session, look, step.id);
     values.mainLabel = words.of(main_text(step));
     values.speakReason = words.of("step.no_voice");
-    values.troubleVisible = !step.helps.empty();
 
     const Instant bed = session.expected_bed();
     // Within ten minutes of the plan is on time; nobody is hurried for less (our own judgement).
@@ -224,10 +232,7 @@ HelpValues fill_help(const Session& session, const Words& words, const Look& loo
     values.phone = words.code(session.visit().clinic.phone);
     values.hours = words.hours(session.visit().clinic);
     for (const Help& help : step.helps) {
-        ItemRow row;
-        row.id = QString::fromStdString(help.id);
-        row.text = words(help.question);
-        row.name = row.text;
+        const ItemRow row = choice_row(help.id, words(help.question));
         values.options << QVariant::fromValue(row);
         if (help.id == chosen) {
             values.question = row.text;

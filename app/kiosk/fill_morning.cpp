@@ -254,9 +254,8 @@ QString progress_text(const Words& words, std::string_view question)
 
 TimeDraft draft_for(const Session& session, std::string_view question)
 {
-    const auto open = session.state().drafts.find(std::string(question));
-    if (open != session.state().drafts.end()) {
-        if (std::optional<TimeDraft> draft = TimeDraft::parse(open->second))
+    if (const Json* open = session.state().draft(question)) {
+        if (std::optional<TimeDraft> draft = TimeDraft::parse(*open))
             return *draft;
     }
     const Morning morning = session.morning();
@@ -298,11 +297,7 @@ ListValues fill_event_which(const Session& session, const Words& words, const Ev
     values.mainLabel = words.of("main.next");
     values.mainEnabled = !event.sensor.empty();
     for (const std::string& id : session.kit().sensors()) {
-        ItemRow row;
-        row.id = QString::fromStdString(id);
-        row.text = sensor_name(session, words, id);
-        row.name = row.text;
-        values.items << QVariant::fromValue(row);
+        values.items << QVariant::fromValue(choice_row(id, sensor_name(session, words, id)));
     }
     return values;
 }
@@ -315,11 +310,7 @@ ListValues fill_event_end(const Session& session, const Words& words, const Even
     values.mainLabel = words.of("main.next");
     values.mainEnabled = false;
     for (const char* id : {"yes", "no"}) {
-        ItemRow row;
-        row.id = QString::fromLatin1(id);
-        row.text = words.of(std::string("event.off_end.") + id);
-        row.name = row.text;
-        values.items << QVariant::fromValue(row);
+        values.items << QVariant::fromValue(choice_row(id, words.of(std::string("event.off_end.") + id)));
     }
     return values;
 }
@@ -353,10 +344,7 @@ ListValues fill_events(const Session& session, const Words& words, std::string_v
     values.addLabel = words.of(awake ? "event.add_awake" : "event.add_off");
     values.mainLabel = words.of("main.next");
     const auto add = [&values](const QString& text, bool soft) {
-        ItemRow row;
-        row.id = QString::number(values.items.size());
-        row.text = text;
-        row.name = text;
+        ItemRow row = choice_row(std::to_string(values.items.size()), text);
         row.soft = soft;
         values.items << QVariant::fromValue(row);
     };
@@ -383,11 +371,7 @@ ListValues fill_compare(const Words& words, const std::string& chosen)
     values.mainLabel = words.of("main.next");
     values.mainEnabled = !chosen.empty();
     for (const char* id : {"better", "usual", "worse"}) {
-        ItemRow row;
-        row.id = QString::fromLatin1(id);
-        row.text = words.of(std::string("q.compare.") + id);
-        row.name = row.text;
-        values.items << QVariant::fromValue(row);
+        values.items << QVariant::fromValue(choice_row(id, words.of(std::string("q.compare.") + id)));
     }
     return values;
 }
@@ -441,7 +425,6 @@ std::optional<PuzzleValues> fill_puzzle(const Session& session, const Words& wor
         }
         const std::string text = puzzle_text(one.problem.code);
         values.body = text == "puzzle.order" ? words.of(text, {values.firstLabel, values.secondLabel}) : words.of(text);
-        values.leaveLabel = words.of("puzzle.leave");
         return values;
     }
     return std::nullopt;
@@ -488,7 +471,6 @@ StepValues fill_off_step(const Session& session, const Words& words, const Look&
     values.figureText = values.title + QStringLiteral(". ") + values.body;
     values.personFigure = person_url(session, look, "");
     values.mainLabel = words.of("main.done");
-    values.troubleVisible = false;
     return values;
 }
 

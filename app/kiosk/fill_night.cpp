@@ -13,10 +13,7 @@ void add_parts(NightValues& values, const Session& session, const Words& words, 
         if (only_off != off.contains(id))
             continue;
         const Part& part = *session.kit().part(id);
-        ItemRow row;
-        row.id = QString::fromStdString(id);
-        row.name = words.part(part);
-        row.text = row.name;
+        ItemRow row = choice_row(id, words.part(part));
         row.figure = figure_url(item_figure(part.kind).toStdString(), session, look, id);
         values.items << QVariant::fromValue(row);
     }
@@ -104,11 +101,7 @@ NightValues fill_night(const Session& session, const Words& words, const Look& l
         values.face = QStringLiteral("help");
         values.title = words.of("night.help.title");
         for (const std::string& id : night_helps()) {
-            ItemRow row;
-            row.id = QString::fromStdString(id);
-            row.text = words.of("night.help." + id);
-            row.name = row.text;
-            values.items << QVariant::fromValue(row);
+            values.items << QVariant::fromValue(choice_row(id, words.of("night.help." + id)));
         }
         break;
     case Face::advice:

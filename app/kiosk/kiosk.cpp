@@ -444,40 +444,53 @@ void Kiosk::leaveFace()
 
 void Kiosk::write_draft(std::string_view question, const Json& value) { say(kinds::draft, question, value.dump()); }
 
+/// An event is written whole when it is confirmed; a question's time at each tap.
+void Kiosk::time_given()
+{
+    if (over_ != Over::event)
+        write_draft(question(), draft_.json());
+    fill();
+}
+
 void Kiosk::stepTime(int by, const QString& which)
 {
     draft_.step(minutes(by), which == QLatin1String("earliest") ? TimeDraft::Which::earliest
                              : which == QLatin1String("latest") ? TimeDraft::Which::latest
                                                                 : TimeDraft::Which::time);
-    if (over_ != Over::event)
-        write_draft(question(), draft_.json());
-    fill();
+    time_given();
 }
 
 void Kiosk::chooseSureness(const QString& word)
 {
     draft_.choose(sureness_named(word.toStdString()));
-    if (over_ != Over::event)
-        write_draft(question(), draft_.json());
-    fill();
+    time_given();
 }
 
 void Kiosk::stepWidth(int by)
 {
     draft_.widen(minutes(by));
-    if (over_ != Over::event)
-        write_draft(question(), draft_.json());
-    fill();
+    time_given();
+}
+
+std::optional<long> Kiosk::asleep_minutes() const
+{
+    if (const Json* open = session_->state().draft(questions::asleep_after); open && open->is_number_integer())
+        return open->get<long>();
+    if (const std::optional<Span> known = session_->morning().asleep_after.value)
+        return std::chrono::round<minutes>(*known).count();
+    return std::nullopt;
+}
+
+std::string Kiosk::comment_text() const
+{
+    if (const Json* open = session_->state().draft(questions::comment); open && open->is_string())
+        return open->get<std::string>();
+    return session_->morning().comment.value.value_or("");
 }
 
 void Kiosk::stepAmount(int by)
 {
-    const auto open = session_->state().drafts.find(std::string(questions::asleep_after));
-    long value = open != session_->state().drafts.end() && open->second.is_number_integer() ? open->second.get<long>() : 0;
-    if (open == session_->state().drafts.end()) {
-        if (const auto known = session_->morning().asleep_after.value)
-            value = std::chrono::round<minutes>(*known).count();
-    }
+    const long value = asleep_minutes().value_or(0);
     write_draft(questions::asleep_after, Json(std::clamp(value + by, 0L, 600L)));
     fill();
 }
@@ -501,19 +514,16 @@ void Kiosk::confirm_question(std::string_view asked)
         else if (draft_.sureness == TimeDraft::Sureness::unsure)
             answered(asked, Json{{"skipped", true}, {"unsure", true}});
     } else if (asked == questions::asleep_after) {
-        const auto open = session_->state().drafts.find(std::string(asked));
-        if (open != session_->state().drafts.end() && open->second.is_number_integer())
-            answered(asked, minutes_answer(minutes(open->second.get<long>())));
-        else if (morning.asleep_after.value)
-            answered(asked, minutes_answer(*morning.asleep_after.value));
+        if (const std::optional<long> value = asleep_minutes())
+            answered(asked, minutes_answer(minutes(*value)));
     } else if (asked == questions::awake) {
         answered(asked, awake_answer(morning.awake.value.value_or(std::vector<Awakening>{}), morning.awake_untimed.value, offset));
     } else if (asked == questions::off) {
         answered(asked, off_answer(morning.off.value.value_or(std::vector<Removal>{}), offset));
     } else if (asked == questions::comment) {
-        const auto open = session_->state().drafts.find(std::string(asked));
-        if (open != session_->state().drafts.end() && open->second.is_string() && !open->second.get<std::string>().empty())
-            answered(asked, word_answer(open->second.get<std::string>()));
+        const Json* open = session_->state().draft(asked);
+        if (open && open->is_string() && !open->get_ref<const std::string&>().empty())
+            answered(asked, word_answer(open->get<std::string>()));
         else if (morning.comment.value)
             go_after();
         else
@@ -754,8 +764,7 @@ void Kiosk::fill_page()
     else if (page == "result") {
         result_ = fill_result(*session_, *words_);
         picture_ = fill_picture(*session_, *words_);
-    }
-    else if (is_taking_off(page)) {
+    } else if (is_taking_off(page)) {
         screen_ = QStringLiteral("step");
         step_ = fill_off_step(*session_, *words_, look(), page);
         step_.backVisible = can_go_back();
@@ -769,19 +778,12 @@ void Kiosk::fill_page()
 
 void Kiosk::fill_question(std::string_view asked)
 {
-    const auto open = session_->state().drafts.find(std::string(asked));
-    const bool drafted = open != session_->state().drafts.end();
     if (questions::asks_time(asked)) {
         screen_ = QStringLiteral("time");
         time_ = fill_time(*session_, *words_, asked, draft_);
     } else if (asked == questions::asleep_after) {
         screen_ = QStringLiteral("amount");
-        std::optional<long> value;
-        if (drafted && open->second.is_number_integer())
-            value = open->second.get<long>();
-        else if (const auto known = session_->morning().asleep_after.value)
-            value = std::chrono::round<minutes>(*known).count();
-        amount_ = fill_asleep_after(*words_, value);
+        amount_ = fill_asleep_after(*words_, asleep_minutes());
     } else if (asked == questions::awake || asked == questions::off) {
         screen_ = QStringLiteral("events");
         list_ = fill_events(*session_, *words_, asked);
@@ -790,9 +792,7 @@ void Kiosk::fill_question(std::string_view asked)
         list_ = fill_compare(*words_, session_->morning().compare.value.value_or(""));
     } else {
         screen_ = QStringLiteral("comment");
-        const QString text = drafted && open->second.is_string() ? QString::fromStdString(open->second.get<std::string>())
-                                                                 : QString::fromStdString(session_->morning().comment.value.value_or(""));
-        comment_ = fill_comment(*words_, text);
+        comment_ = fill_comment(*words_, QString::fromStdString(comment_text()));
     }
 }
 

@@ -170,7 +170,10 @@ class Kiosk : public QObject {
     void confirm_event();
     void store_events(std::string_view question, const std::vector<Awakening>& awake, const std::vector<Removal>& off);
     void write_draft(std::string_view question, const Json& value);
+    void time_given();
     std::string question() const; ///< of the page, or empty
+    std::optional<long> asleep_minutes() const; ///< as begun on the page, else as known
+    std::string comment_text() const;           ///< the same for the comment
     const Step* current_step() const;
     Look look() const;
 

@@ -19,7 +19,7 @@ constexpr double quickest = 0.5;
 } // namespace
 
 Session::Session(VisitWithKit visit, Plan plan, std::unique_ptr<Journal> journal, std::shared_ptr<const Clock> clock)
-    : visit_(std::move(visit)), plan_(std::move(plan)), pages_(plan_, visit_.kit, visit_.visit),
+    : visit_(std::move(visit)), plan_(std::move(plan)), pages_(plan_, visit_.kit),
       journal_(std::move(journal)), clock_(std::move(clock))
 {
     refresh();

@@ -196,13 +196,11 @@ struct StepValues {
     EVENFALL_VALUE(QString, paceText)
     EVENFALL_VALUE(QString, mainLabel)
     EVENFALL_VALUE(bool, backVisible)
-    EVENFALL_VALUE(bool, troubleVisible)
     EVENFALL_VALUE(bool, canSpeak)
     EVENFALL_VALUE(QString, speakReason)
   public:
     QString label, title, body, rightWhen, caution, why, figure, figureText, personFigure, paceText, mainLabel, speakReason;
     bool backVisible = true;
-    bool troubleVisible = true;
     bool canSpeak = false;
 };
 
@@ -338,9 +336,8 @@ struct PuzzleValues {
     EVENFALL_VALUE(QString, firstValue)
     EVENFALL_VALUE(QString, secondLabel)
     EVENFALL_VALUE(QString, secondValue)
-    EVENFALL_VALUE(QString, leaveLabel)
   public:
-    QString title, body, firstLabel, firstValue, secondLabel, secondValue, leaveLabel;
+    QString title, body, firstLabel, firstValue, secondLabel, secondValue;
 };
 
 struct ResultValues {

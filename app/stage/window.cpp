@@ -5,7 +5,6 @@
 #include "kiosk/figure_provider.h"
 
 #include <QCoreApplication>
-#include <QQmlContext>
 #include <QQuickItem>
 #include <QtQml/qqmlextensionplugin.h>
 

@@ -15,7 +15,7 @@ constexpr std::array<std::string_view, 6> one_way{"welcome", "night", "morning",
 
 } // namespace
 
-Pages::Pages(const Plan& plan, const Kit& kit, const Visit&)
+Pages::Pages(const Plan& plan, const Kit& kit)
 {
     pages_ = {"welcome", "first", "bag"};
     for (const Step& step : plan.steps)

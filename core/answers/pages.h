@@ -2,7 +2,7 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #pragma once
 
-#include "kit/visit.h"
+#include "kit/kit.h"
 #include "plan/plan.h"
 
 #include <string>
@@ -15,7 +15,7 @@ namespace evenfall {
 /// person is, is one of these in the journal; going on and going back are decided here.
 class Pages {
   public:
-    Pages(const Plan& plan, const Kit& kit, const Visit& visit);
+    Pages(const Plan& plan, const Kit& kit);
 
     const std::vector<std::string>& all() const { return pages_; }
     bool has(std::string_view page) const;

@@ -102,6 +102,12 @@ NightState replay(const std::vector<Entry>& entries, const std::string& last_plu
     return state;
 }
 
+const Json* NightState::draft(std::string_view question) const
+{
+    const auto found = drafts.find(std::string(question));
+    return found == drafts.end() ? nullptr : &found->second;
+}
+
 bool NightState::awake_now() const
 {
     bool awake = false;

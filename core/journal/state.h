@@ -9,6 +9,7 @@
 #include <optional>
 #include <set>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace evenfall {
@@ -46,6 +47,9 @@ struct NightState {
     std::set<std::string> packed;
     std::string skin;
     std::string record;                        ///< name of the record folder once written
+
+    /// The answer begun for a question; null when there is none.
+    const Json* draft(std::string_view question) const;
 
     /// Is the person noted as awake, out of bed; which parts are noted off.
     bool awake_now() const;

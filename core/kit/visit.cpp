@@ -9,15 +9,6 @@
 namespace evenfall {
 namespace {
 
-bool plain_code(const std::string& code)
-{
-    const bool shaped = !code.empty() && code.size() <= 32 && code[0] != '-' && code[0] != '_';
-    return shaped && std::all_of(code.begin(), code.end(), [](char c) {
-               return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') ||
-                      c == '-' || c == '_';
-           });
-}
-
 /// A number somebody can dial: digits, spaces, + ( ) - . / and at least two digits.
 std::optional<std::string> read_phone(ObjectReader& reader, std::string_view key)
 {
@@ -122,7 +113,7 @@ Result<Visit> read_visit(std::string_view json_text)
     Visit visit;
     check_format(top, "evenfall.visit/1");
     visit.code = top.text("code").value_or("");
-    if (!visit.code.empty() && !plain_code(visit.code))
+    if (!visit.code.empty() && !plain_study_code(visit.code))
         top.fault("code", "bad_code",
                   "\"" + visit.code +
                       "\" cannot be a study code; right would be letters, digits, - and _, at most 32, such as SM-0417");
