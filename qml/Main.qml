@@ -347,8 +347,8 @@ Window {
         PuzzleScreen {
             title: root.kiosk.puzzle.title
             body: root.kiosk.puzzle.body
-            first: ({ label: root.kiosk.puzzle.firstLabel, value: root.kiosk.puzzle.firstValue })
-            other: ({ label: root.kiosk.puzzle.secondLabel, value: root.kiosk.puzzle.secondValue })
+            first: ({ label: root.kiosk.puzzle.firstLabel, value: root.kiosk.puzzle.firstValue, canChange: root.kiosk.puzzle.firstCanChange })
+            other: ({ label: root.kiosk.puzzle.secondLabel, value: root.kiosk.puzzle.secondValue, canChange: root.kiosk.puzzle.secondCanChange })
             onChangeFirst: root.kiosk.changeFirst()
             onChangeSecond: root.kiosk.changeSecond()
             onLeave: root.kiosk.leavePuzzle()

@@ -1253,16 +1253,6 @@
         <extracomment>On that page: why they do not fit. Buttons below change one of them or leave both. %1 and %2 are names of questions, such as &quot;Into bed&quot;.</extracomment>
         <translation>ترتيب هذين الوقتين معكوس: %1، %2. أي وقت تغيّر؟</translation>
     </message>
-    <message id="puzzle.twice">
-        <source>%1 comes twice that night, because the clocks change. Which one was it?</source>
-        <extracomment>Note beside a time, on the night when the clocks change. %1 is a time.</extracomment>
-        <translation>تتكرر الساعة %1 مرتين تلك الليلة لأن التوقيت يتغير. أيهما كانت؟</translation>
-    </message>
-    <message id="puzzle.never">
-        <source>There is no %1 that night, because the clocks change. Pick another time.</source>
-        <extracomment>Note beside a time, on the night when the clocks change. %1 is a time.</extracomment>
-        <translation>لا توجد الساعة %1 تلك الليلة لأن التوقيت يتغير. اختر وقتًا آخر.</translation>
-    </message>
     <message id="result.sentence.enough">
         <source>From your notes, this looks like a long enough night. You can pack the kit.</source>
         <extracomment>First sentence of the result: what the notes mean and what to do now. Never words like adequate, valid, normal; never a score.</extracomment>
@@ -3302,6 +3292,111 @@
         <source>The light shows that the recorder is recording.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the person looks at the recorder&apos;s light and says what it does.</extracomment>
         <translation>الضوء يبيّن أن جهاز التسجيل يسجّل.</translation>
+    </message>
+    <message id="q.tried_to_sleep_after_waking.title">
+        <source>How long did you try to sleep after that?</source>
+        <extracomment>Question in the morning, the title of its page. At most 45 characters. After the final waking: staying in bed and trying to sleep again.</extracomment>
+        <translation>كم من الوقت حاولت النوم بعد ذلك؟</translation>
+    </message>
+    <message id="q.tried_to_sleep_after_waking.short">
+        <source>Trying to sleep after that</source>
+        <extracomment>The same question in 2 or 3 words, for the list of answers.</extracomment>
+        <translation>محاولة النوم بعد ذلك</translation>
+    </message>
+    <message id="q.slept.title">
+        <source>How long did you sleep, all in all?</source>
+        <extracomment>Question in the morning, the title of its page. At most 45 characters. The person&apos;s own idea.</extracomment>
+        <translation>كم نمت إجمالًا؟</translation>
+    </message>
+    <message id="q.slept.short">
+        <source>Sleep, all in all</source>
+        <extracomment>The same question in 2 or 3 words, for the list of answers.</extracomment>
+        <translation>النوم إجمالًا</translation>
+    </message>
+    <message id="answer.hours_minutes">
+        <source>%1 h %2 min</source>
+        <extracomment>A length of time. %1 hours and %2 minutes; both may be 0.</extracomment>
+        <translation>%1 س %2 د</translation>
+    </message>
+    <message id="amount.hour">
+        <source>1 h</source>
+        <extracomment>On a button that makes a length of time longer or shorter by this much.</extracomment>
+        <translation>١ س</translation>
+    </message>
+    <message id="puzzle.recording_from">
+        <source>Recording seen to start</source>
+        <extracomment>Name of a time that nobody asked about: the recorder&apos;s light showed that it records.</extracomment>
+        <translation>بدء التسجيل كما ظهر</translation>
+    </message>
+    <message id="puzzle.recording_to">
+        <source>Recorder stopped</source>
+        <extracomment>Name of a time that nobody asked about: the person switched the recorder off.</extracomment>
+        <translation>إيقاف جهاز التسجيل</translation>
+    </message>
+    <message id="hour.note_twice">
+        <source>%1 came twice that night. We will ask which one.</source>
+        <extracomment>Note beside a time, on the night when the clocks go back. %1 is a time.</extracomment>
+        <translation>الساعة %1 جاءت مرتين في تلك الليلة. سنسأل أيهما.</translation>
+    </message>
+    <message id="hour.note_never">
+        <source>%1 did not come that night. We will ask what you mean.</source>
+        <extracomment>Note beside a time, on the night when the clocks go forward. %1 is a time.</extracomment>
+        <translation>الساعة %1 لم تأتِ في تلك الليلة. سنسأل عمّا تقصد.</translation>
+    </message>
+    <message id="hour.note_either">
+        <source>%1, the first or the second one</source>
+        <extracomment>Note beside a time that came twice; the person does not know which of the two it was.</extracomment>
+        <translation>%1، المرة الأولى أو الثانية</translation>
+    </message>
+    <message id="hour.twice">
+        <source>%1 came twice that night. Which one do you mean?</source>
+        <extracomment>Question, on the night when the clocks go back. %1 is a time.</extracomment>
+        <translation>الساعة %1 جاءت مرتين في تلك الليلة. أيهما تقصد؟</translation>
+    </message>
+    <message id="hour.twice_why">
+        <source>The clocks went back, so one hour came 2 times.</source>
+        <extracomment>Under that question.</extracomment>
+        <translation>رجعت الساعات إلى الوراء، فجاءت ساعة واحدة مرتين.</translation>
+    </message>
+    <message id="hour.never">
+        <source>%1 did not come that night. Which time do you mean?</source>
+        <extracomment>Question, on the night when the clocks go forward. %1 is a time.</extracomment>
+        <translation>الساعة %1 لم تأتِ في تلك الليلة. أي وقت تقصد؟</translation>
+    </message>
+    <message id="hour.never_why">
+        <source>The clocks went forward and left it out.</source>
+        <extracomment>Under that question.</extracomment>
+        <translation>تقدّمت الساعات إلى الأمام وتخطّت تلك الساعة.</translation>
+    </message>
+    <message id="hour.before_back">
+        <source>%1, before the clocks went back</source>
+        <extracomment>One of 2 answers: which of 2 equal times. %1 is a time.</extracomment>
+        <translation>%1، قبل رجوع الساعات إلى الوراء</translation>
+    </message>
+    <message id="hour.after_back">
+        <source>%1, after the clocks went back</source>
+        <extracomment>One of 2 answers: which of 2 equal times. %1 is a time.</extracomment>
+        <translation>%1، بعد رجوع الساعات إلى الوراء</translation>
+    </message>
+    <message id="hour.before_forward">
+        <source>%1, before the clocks went forward</source>
+        <extracomment>One of 2 answers. %1 is a time.</extracomment>
+        <translation>%1، قبل تقدّم الساعات إلى الأمام</translation>
+    </message>
+    <message id="hour.after_forward">
+        <source>%1, after the clocks went forward</source>
+        <extracomment>One of 2 answers. %1 is a time.</extracomment>
+        <translation>%1، بعد تقدّم الساعات إلى الأمام</translation>
+    </message>
+    <message id="hour.first">
+        <source>%1 (the first)</source>
+        <extracomment>A time that came twice that night: the first of the two. %1 is a time.</extracomment>
+        <translation>%1 (الأولى)</translation>
+    </message>
+    <message id="hour.second">
+        <source>%1 (the second)</source>
+        <extracomment>A time that came twice that night: the second of the two. %1 is a time.</extracomment>
+        <translation>%1 (الثانية)</translation>
     </message>
 </context>
 </TS>

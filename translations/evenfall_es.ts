@@ -1253,16 +1253,6 @@
         <extracomment>On that page: why they do not fit. Buttons below change one of them or leave both. %1 and %2 are names of questions, such as &quot;Into bed&quot;.</extracomment>
         <translation>Estas horas están al revés: %1, %2. ¿Qué hora hay que cambiar?</translation>
     </message>
-    <message id="puzzle.twice">
-        <source>%1 comes twice that night, because the clocks change. Which one was it?</source>
-        <extracomment>Note beside a time, on the night when the clocks change. %1 is a time.</extracomment>
-        <translation>La hora %1 se repite esa noche porque cambia el reloj. ¿Cuál de las dos fue?</translation>
-    </message>
-    <message id="puzzle.never">
-        <source>There is no %1 that night, because the clocks change. Pick another time.</source>
-        <extracomment>Note beside a time, on the night when the clocks change. %1 is a time.</extracomment>
-        <translation>Esa noche no existe la hora %1, porque cambia el reloj. Elija otra hora.</translation>
-    </message>
     <message id="result.sentence.enough">
         <source>From your notes, this looks like a long enough night. You can pack the kit.</source>
         <extracomment>First sentence of the result: what the notes mean and what to do now. Never words like adequate, valid, normal; never a score.</extracomment>
@@ -3302,6 +3292,111 @@
         <source>The light shows that the recorder is recording.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the person looks at the recorder&apos;s light and says what it does.</extracomment>
         <translation>La luz muestra que el grabador está grabando.</translation>
+    </message>
+    <message id="q.tried_to_sleep_after_waking.title">
+        <source>How long did you try to sleep after that?</source>
+        <extracomment>Question in the morning, the title of its page. At most 45 characters. After the final waking: staying in bed and trying to sleep again.</extracomment>
+        <translation>¿Cuánto tiempo intentó dormir después?</translation>
+    </message>
+    <message id="q.tried_to_sleep_after_waking.short">
+        <source>Trying to sleep after that</source>
+        <extracomment>The same question in 2 or 3 words, for the list of answers.</extracomment>
+        <translation>Intento de dormir después</translation>
+    </message>
+    <message id="q.slept.title">
+        <source>How long did you sleep, all in all?</source>
+        <extracomment>Question in the morning, the title of its page. At most 45 characters. The person&apos;s own idea.</extracomment>
+        <translation>¿Cuánto durmió en total?</translation>
+    </message>
+    <message id="q.slept.short">
+        <source>Sleep, all in all</source>
+        <extracomment>The same question in 2 or 3 words, for the list of answers.</extracomment>
+        <translation>Sueño en total</translation>
+    </message>
+    <message id="answer.hours_minutes">
+        <source>%1 h %2 min</source>
+        <extracomment>A length of time. %1 hours and %2 minutes; both may be 0.</extracomment>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message id="amount.hour">
+        <source>1 h</source>
+        <extracomment>On a button that makes a length of time longer or shorter by this much.</extracomment>
+        <translation>1 h</translation>
+    </message>
+    <message id="puzzle.recording_from">
+        <source>Recording seen to start</source>
+        <extracomment>Name of a time that nobody asked about: the recorder&apos;s light showed that it records.</extracomment>
+        <translation>Inicio de la grabación visto</translation>
+    </message>
+    <message id="puzzle.recording_to">
+        <source>Recorder stopped</source>
+        <extracomment>Name of a time that nobody asked about: the person switched the recorder off.</extracomment>
+        <translation>Grabador detenido</translation>
+    </message>
+    <message id="hour.note_twice">
+        <source>%1 came twice that night. We will ask which one.</source>
+        <extracomment>Note beside a time, on the night when the clocks go back. %1 is a time.</extracomment>
+        <translation>Las %1 llegaron dos veces esa noche. Preguntaremos cuál.</translation>
+    </message>
+    <message id="hour.note_never">
+        <source>%1 did not come that night. We will ask what you mean.</source>
+        <extracomment>Note beside a time, on the night when the clocks go forward. %1 is a time.</extracomment>
+        <translation>Las %1 no existieron esa noche. Preguntaremos qué hora era.</translation>
+    </message>
+    <message id="hour.note_either">
+        <source>%1, the first or the second one</source>
+        <extracomment>Note beside a time that came twice; the person does not know which of the two it was.</extracomment>
+        <translation>%1, la primera o la segunda vez</translation>
+    </message>
+    <message id="hour.twice">
+        <source>%1 came twice that night. Which one do you mean?</source>
+        <extracomment>Question, on the night when the clocks go back. %1 is a time.</extracomment>
+        <translation>Las %1 llegaron dos veces esa noche. ¿Cuál fue?</translation>
+    </message>
+    <message id="hour.twice_why">
+        <source>The clocks went back, so one hour came 2 times.</source>
+        <extracomment>Under that question.</extracomment>
+        <translation>Los relojes se atrasaron y una hora llegó 2 veces.</translation>
+    </message>
+    <message id="hour.never">
+        <source>%1 did not come that night. Which time do you mean?</source>
+        <extracomment>Question, on the night when the clocks go forward. %1 is a time.</extracomment>
+        <translation>Las %1 no existieron esa noche. ¿Qué hora fue?</translation>
+    </message>
+    <message id="hour.never_why">
+        <source>The clocks went forward and left it out.</source>
+        <extracomment>Under that question.</extracomment>
+        <translation>Los relojes se adelantaron y se saltaron esa hora.</translation>
+    </message>
+    <message id="hour.before_back">
+        <source>%1, before the clocks went back</source>
+        <extracomment>One of 2 answers: which of 2 equal times. %1 is a time.</extracomment>
+        <translation>%1, antes de atrasar los relojes</translation>
+    </message>
+    <message id="hour.after_back">
+        <source>%1, after the clocks went back</source>
+        <extracomment>One of 2 answers: which of 2 equal times. %1 is a time.</extracomment>
+        <translation>%1, después de atrasar los relojes</translation>
+    </message>
+    <message id="hour.before_forward">
+        <source>%1, before the clocks went forward</source>
+        <extracomment>One of 2 answers. %1 is a time.</extracomment>
+        <translation>%1, antes de adelantar los relojes</translation>
+    </message>
+    <message id="hour.after_forward">
+        <source>%1, after the clocks went forward</source>
+        <extracomment>One of 2 answers. %1 is a time.</extracomment>
+        <translation>%1, después de adelantar los relojes</translation>
+    </message>
+    <message id="hour.first">
+        <source>%1 (the first)</source>
+        <extracomment>A time that came twice that night: the first of the two. %1 is a time.</extracomment>
+        <translation>%1 (la primera)</translation>
+    </message>
+    <message id="hour.second">
+        <source>%1 (the second)</source>
+        <extracomment>A time that came twice that night: the second of the two. %1 is a time.</extracomment>
+        <translation>%1 (la segunda)</translation>
     </message>
 </context>
 </TS>

@@ -15,7 +15,9 @@ namespace evenfall::desk {
 /// One command of the front desk's program: its arguments (without its name) in, exit status out.
 using Command = int (*)(std::span<const std::string> args, std::ostream& out, std::ostream& err);
 
+int align_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);
 int estimate_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);
+int gather_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);
 int kit_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);
 int plan_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);
 int record_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);

@@ -22,6 +22,8 @@ constexpr std::array commands{
     Entry{"estimate", estimate_command, "minutes likely usable, from a night report"},
     Entry{"record", record_command, "writes the record folder of a night"},
     Entry{"verify", verify_command, "checks record folders"},
+    Entry{"align", align_command, "lays a diary over a recording"},
+    Entry{"gather", gather_command, "one line for each record, as CSV"},
 };
 
 void help(std::ostream& out)

@@ -68,14 +68,22 @@ TimeValues fill_time(const Session& session, const Words& words, std::string_vie
 TimeValues fill_event_time(const Session& session, const Words& words, const EventDraft& event, const TimeDraft& draft);
 ListValues fill_event_which(const Session& session, const Words& words, const EventDraft& event);
 ListValues fill_event_end(const Session& session, const Words& words, const EventDraft& event);
-AmountValues fill_asleep_after(const Words& words, std::optional<long> minutes);
+/// Which of the two moments a doubtful wall time means: first, second, either.
+ListValues fill_which_moment(const Session& session, const Words& words, const WallTime& time, const std::string& chosen);
+AmountValues fill_amount(const Words& words, std::string_view question, std::optional<long> minutes);
 ListValues fill_events(const Session& session, const Words& words, std::string_view question);
 ListValues fill_compare(const Words& words, const std::string& chosen);
 CommentValues fill_comment(const Words& words, const QString& text);
 ReviewValues fill_review(const Session& session, const Words& words);
-/// Nothing when no two answers speak against each other.
-std::optional<PuzzleValues> fill_puzzle(const Session& session, const Words& words, std::string& first_question,
-                                        std::string& second_question, const std::set<std::string>& left_alone);
+/// Two answers that speak against each other, as a question: its values, and which question changes
+/// the one and the other (empty where nobody was asked: a tap of the evening).
+struct Puzzle {
+    std::string key; ///< for leaving it as it is
+    std::string first_question, second_question;
+    PuzzleValues values;
+};
+/// The first that was not left alone; nothing when there is none.
+std::optional<Puzzle> find_puzzle(const Session& session, const Words& words, const std::set<std::string>& left_alone);
 ResultValues fill_result(const Session& session, const Words& words);
 PictureValues fill_picture(const Session& session, const Words& words);
 StepValues fill_off_step(const Session& session, const Words& words, const Look& look, const std::string& page);

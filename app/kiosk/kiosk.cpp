@@ -3,7 +3,6 @@
 #include "kiosk/kiosk.h"
 
 #include "answers/questions.h"
-#include "estimate/contradictions.h"
 #include "journal/kinds.h"
 
 #include <algorithm>
@@ -16,6 +15,9 @@ using std::chrono::minutes;
 // How long the night page stays lit: long enough to read it twice, short enough not to wake anybody.
 constexpr int lit_ms = 30000;
 constexpr int noted_ms = 8000;
+
+// The longest that a person can give as the time to fall asleep, or as asleep, in minutes.
+constexpr long longest_amount = 16 * 60;
 
 bool is_taking_off(std::string_view page) { return page == "stop" || page == "tape_off" || page == "rest_off"; }
 
@@ -119,6 +121,7 @@ bool Kiosk::open(const std::string& page)
         return false;
     over_ = Over::nothing;
     event_.reset();
+    which_moment_ = false;
     begin_draft();
     return true;
 }
@@ -156,6 +159,9 @@ void Kiosk::goOn()
 {
     if (over_ == Over::trouble) {
         start();
+    } else if (which_moment_) {
+        if (!moment_chosen_.empty())
+            settle_moment();
     } else if (over_ == Over::call) {
         // From the first questions the person goes on only after calling; from a step, back to it.
         if (page() == QLatin1String("first")) {
@@ -192,7 +198,9 @@ void Kiosk::goOn()
 
 void Kiosk::goBack()
 {
-    if (over_ == Over::help || over_ == Over::call || over_ == Over::puzzle) {
+    if (which_moment_) {
+        which_moment_ = false; // back to the time itself
+    } else if (over_ == Over::help || over_ == Over::call || over_ == Over::puzzle) {
         over_ = Over::nothing;
     } else if (over_ == Over::event) {
         over_ = Over::nothing;
@@ -208,6 +216,7 @@ void Kiosk::goBack()
 
 void Kiosk::skip()
 {
+    which_moment_ = false;
     if (over_ == Over::event) {
         over_ = Over::nothing;
         event_.reset();
@@ -220,7 +229,9 @@ void Kiosk::skip()
 void Kiosk::choose(const QString& id)
 {
     const std::string chosen = id.toStdString();
-    if (over_ == Over::help) {
+    if (which_moment_) {
+        moment_chosen_ = chosen;
+    } else if (over_ == Over::help) {
         help_chosen_ = chosen;
         say(kinds::trouble, chosen);
     } else if (over_ == Over::event && event_) {
@@ -234,7 +245,7 @@ void Kiosk::choose(const QString& id)
                 confirm_event();
             } else {
                 event_->stage = EventDraft::Stage::to;
-                draft_ = TimeDraft::from(event_->to.value_or(TimeRange::exactly(event_->from->latest + minutes(10))));
+                set_draft(event_->to, event_->from->latest + minutes(10));
             }
         }
     } else if (page() == QLatin1String("light")) {
@@ -444,6 +455,33 @@ void Kiosk::leaveFace()
 
 void Kiosk::write_draft(std::string_view question, const Json& value) { say(kinds::draft, question, value.dump()); }
 
+void Kiosk::set_draft(const std::optional<TimeRange>& known, Instant near)
+{
+    const Zone& zone = *session_->visit().zone;
+    draft_ = known ? TimeDraft::from(*known, zone) : TimeDraft::guess(near, zone);
+}
+
+bool Kiosk::asks_which_moment()
+{
+    which_moment_ = draft_.doubt().has_value();
+    moment_chosen_.clear();
+    return which_moment_;
+}
+
+void Kiosk::settle_moment()
+{
+    using Meant = TimeDraft::Meant;
+    const Meant meant = moment_chosen_ == "first" ? Meant::first : moment_chosen_ == "second" ? Meant::second : Meant::either;
+    which_moment_ = false;
+    draft_.settle(*draft_.doubt(), meant, *session_->visit().zone);
+    if (over_ != Over::event)
+        write_draft(question(), draft_.json());
+    if (over_ == Over::event)
+        confirm_event();
+    else if (over_ == Over::nothing)
+        confirm_question(question());
+}
+
 /// An event is written whole when it is confirmed; a question's time at each tap.
 void Kiosk::time_given()
 {
@@ -456,7 +494,8 @@ void Kiosk::stepTime(int by, const QString& which)
 {
     draft_.step(minutes(by), which == QLatin1String("earliest") ? TimeDraft::Which::earliest
                              : which == QLatin1String("latest") ? TimeDraft::Which::latest
-                                                                : TimeDraft::Which::time);
+                                                                : TimeDraft::Which::time,
+                *session_->visit().zone);
     time_given();
 }
 
@@ -472,11 +511,12 @@ void Kiosk::stepWidth(int by)
     time_given();
 }
 
-std::optional<long> Kiosk::asleep_minutes() const
+std::optional<long> Kiosk::amount_minutes() const
 {
-    if (const Json* open = session_->state().draft(questions::asleep_after); open && open->is_number_integer())
+    const std::string asked = question();
+    if (const Json* open = session_->state().draft(asked); open && open->is_number_integer())
         return open->get<long>();
-    if (const std::optional<Span> known = session_->morning().asleep_after.value)
+    if (const std::optional<Span> known = session_->morning().amount(asked).value)
         return std::chrono::round<minutes>(*known).count();
     return std::nullopt;
 }
@@ -490,8 +530,8 @@ std::string Kiosk::comment_text() const
 
 void Kiosk::stepAmount(int by)
 {
-    const long value = asleep_minutes().value_or(0);
-    write_draft(questions::asleep_after, Json(std::clamp(value + by, 0L, 600L)));
+    const long value = amount_minutes().value_or(0);
+    write_draft(question(), Json(std::clamp(value + by, 0L, longest_amount)));
     fill();
 }
 
@@ -509,12 +549,14 @@ void Kiosk::confirm_question(std::string_view asked)
         const std::optional<TimeRange>& known = morning.time(asked).value;
         if (!draft_.touched && known)
             answered(asked, time_answer(*known, offset));
+        else if (asks_which_moment())
+            return;
         else if (const std::optional<TimeRange> range = draft_.range())
             answered(asked, time_answer(*range, offset));
         else if (draft_.sureness == TimeDraft::Sureness::unsure)
             answered(asked, Json{{"skipped", true}, {"unsure", true}});
-    } else if (asked == questions::asleep_after) {
-        if (const std::optional<long> value = asleep_minutes())
+    } else if (questions::asks_amount(asked)) {
+        if (const std::optional<long> value = amount_minutes())
             answered(asked, minutes_answer(minutes(*value)));
     } else if (asked == questions::awake) {
         answered(asked, awake_answer(morning.awake.value.value_or(std::vector<Awakening>{}), morning.awake_untimed.value, offset));
@@ -540,7 +582,7 @@ void Kiosk::addEvent()
     event_->stage = event_->question == questions::off ? EventDraft::Stage::which : EventDraft::Stage::from;
     const Morning morning = session_->morning();
     const Instant from = morning.lights_out.value ? morning.lights_out.value->middle() : session_->planned_bed();
-    draft_ = TimeDraft::from(TimeRange::exactly(from + minutes(180)));
+    set_draft(std::nullopt, from + minutes(180));
     over_ = Over::event;
     fill();
 }
@@ -564,7 +606,7 @@ void Kiosk::editEvent(const QString& id)
         return;
     }
     event_->stage = EventDraft::Stage::from;
-    draft_ = TimeDraft::from(event_->from.value_or(TimeRange::exactly(session_->planned_bed())));
+    set_draft(event_->from, session_->planned_bed());
     over_ = Over::event;
     fill();
 }
@@ -578,6 +620,8 @@ void Kiosk::confirm_event()
         event_->stage = Stage::from;
         return;
     }
+    if (asks_which_moment())
+        return;
     if (event_->stage == Stage::from) {
         event_->from = draft_.range();
         if (!event_->from) { // not sure when: any time of the night
@@ -587,7 +631,7 @@ void Kiosk::confirm_event()
             event_->from = TimeRange{std::min(begin, end), end};
         }
         event_->stage = event_->question == questions::off ? Stage::has_end : Stage::to;
-        draft_ = TimeDraft::from(event_->to.value_or(TimeRange::exactly(event_->from->latest + minutes(10))));
+        set_draft(event_->to, event_->from->latest + minutes(10));
         return;
     }
     if (draft_.range())
@@ -669,14 +713,13 @@ void Kiosk::change(const QString& asked)
     fill();
 }
 
-void Kiosk::changeFirst() { change(QString::fromStdString(puzzle_first_)); }
+void Kiosk::changeFirst() { change(QString::fromStdString(puzzle_in_hand_.first_question)); }
 
-void Kiosk::changeSecond() { change(QString::fromStdString(puzzle_second_.empty() ? puzzle_first_ : puzzle_second_)); }
+void Kiosk::changeSecond() { change(QString::fromStdString(puzzle_in_hand_.second_question)); }
 
 void Kiosk::leavePuzzle()
 {
-    for (const Contradiction& one : find_contradictions(session_->night()))
-        puzzles_left_.insert(one.problem.code + one.problem.at);
+    puzzles_left_.insert(puzzle_in_hand_.key);
     fill();
 }
 
@@ -698,8 +741,8 @@ void Kiosk::skinSore()
 void Kiosk::fill()
 {
     if (over_ == Over::puzzle) {
-        if (const auto puzzle = fill_puzzle(*session_, *words_, puzzle_first_, puzzle_second_, puzzles_left_))
-            puzzle_ = *puzzle;
+        if (std::optional<Puzzle> puzzle = find_puzzle(*session_, *words_, puzzles_left_))
+            puzzle_in_hand_ = std::move(*puzzle);
         else
             open("result");
     }
@@ -718,7 +761,9 @@ void Kiosk::fill()
         break;
     case Over::puzzle: screen_ = QStringLiteral("puzzle"); break;
     case Over::event:
-        if (event_->stage == EventDraft::Stage::which || event_->stage == EventDraft::Stage::has_end) {
+        if (which_moment_) {
+            fill_moment();
+        } else if (event_->stage == EventDraft::Stage::which || event_->stage == EventDraft::Stage::has_end) {
             screen_ = QStringLiteral("choice");
             list_ = event_->stage == EventDraft::Stage::which ? fill_event_which(*session_, *words_, *event_) : fill_event_end(*session_, *words_, *event_);
         } else {
@@ -776,14 +821,23 @@ void Kiosk::fill_page()
         message_ = fill_finished(*session_, *words_);
 }
 
+void Kiosk::fill_moment()
+{
+    screen_ = QStringLiteral("choice");
+    list_ = fill_which_moment(*session_, *words_, draft_.of(*draft_.doubt()), moment_chosen_);
+    list_.progressText = progress_text(*words_, question());
+}
+
 void Kiosk::fill_question(std::string_view asked)
 {
-    if (questions::asks_time(asked)) {
+    if (which_moment_) {
+        fill_moment();
+    } else if (questions::asks_time(asked)) {
         screen_ = QStringLiteral("time");
         time_ = fill_time(*session_, *words_, asked, draft_);
-    } else if (asked == questions::asleep_after) {
+    } else if (questions::asks_amount(asked)) {
         screen_ = QStringLiteral("amount");
-        amount_ = fill_asleep_after(*words_, asleep_minutes());
+        amount_ = fill_amount(*words_, asked, amount_minutes());
     } else if (asked == questions::awake || asked == questions::off) {
         screen_ = QStringLiteral("events");
         list_ = fill_events(*session_, *words_, asked);

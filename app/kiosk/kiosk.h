@@ -90,7 +90,7 @@ class Kiosk : public QObject {
     const AmountValues& amount() const { return amount_; }
     const CommentValues& comment() const { return comment_; }
     const ReviewValues& review() const { return review_; }
-    const PuzzleValues& puzzle() const { return puzzle_; }
+    const PuzzleValues& puzzle() const { return puzzle_in_hand_.values; }
     const ResultValues& result() const { return result_; }
     const SkinValues& skin() const { return skin_; }
     const MessageValues& message() const { return message_; }
@@ -163,6 +163,7 @@ class Kiosk : public QObject {
     void fill();
     void fill_page();
     void fill_question(std::string_view question);
+    void fill_moment();
     void noted(std::string_view kind, const std::string& subject, const QString& words);
     void show_face(NightFace::Face face);
     void confirm_question(std::string_view question);
@@ -171,8 +172,11 @@ class Kiosk : public QObject {
     void store_events(std::string_view question, const std::vector<Awakening>& awake, const std::vector<Removal>& off);
     void write_draft(std::string_view question, const Json& value);
     void time_given();
+    bool asks_which_moment(); ///< true when the page that asks comes up
+    void settle_moment();
+    void set_draft(const std::optional<TimeRange>& known, Instant near);
     std::string question() const; ///< of the page, or empty
-    std::optional<long> asleep_minutes() const; ///< as begun on the page, else as known
+    std::optional<long> amount_minutes() const; ///< as begun on the page, else as known
     std::string comment_text() const;           ///< the same for the comment
     const Step* current_step() const;
     Look look() const;
@@ -190,9 +194,11 @@ class Kiosk : public QObject {
     std::string last_noted_off_;
     std::optional<EventDraft> event_;
     TimeDraft draft_;
+    bool which_moment_ = false; ///< the time in hand may mean two moments, and that is being asked
+    std::string moment_chosen_;
     bool from_review_ = false;
     std::set<std::string> puzzles_left_;
-    std::string puzzle_first_, puzzle_second_;
+    Puzzle puzzle_in_hand_;
 
     QString screen_;
     WelcomeValues welcome_;
@@ -207,7 +213,6 @@ class Kiosk : public QObject {
     AmountValues amount_;
     CommentValues comment_;
     ReviewValues review_;
-    PuzzleValues puzzle_;
     ResultValues result_;
     PictureValues picture_;
     SkinValues skin_;

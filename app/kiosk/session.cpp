@@ -140,6 +140,9 @@ Result<Diary> Session::diary() const
             diary->events.push_back({TimeRange::exactly(note.at), std::nullopt, "still_on", "", "", Origin::reported});
     }
 
+    for (const ChangedNote& one : changed_notes(state_))
+        diary->events.push_back({one.at, std::nullopt, "changed_note", one.sensor.empty() ? one.question : one.question + " " + one.sensor, "", Origin::reported});
+
     const std::vector<Entry>& all = journal_->entries();
     const auto begin = std::find_if(all.rbegin(), all.rend(), [](const Entry& entry) { return entry.kind == kinds::night; });
     if (begin != all.rend())

@@ -336,8 +336,11 @@ struct PuzzleValues {
     EVENFALL_VALUE(QString, firstValue)
     EVENFALL_VALUE(QString, secondLabel)
     EVENFALL_VALUE(QString, secondValue)
+    EVENFALL_VALUE(bool, firstCanChange)
+    EVENFALL_VALUE(bool, secondCanChange)
   public:
     QString title, body, firstLabel, firstValue, secondLabel, secondValue;
+    bool firstCanChange = false, secondCanChange = false;
 };
 
 struct ResultValues {

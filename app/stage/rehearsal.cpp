@@ -135,10 +135,16 @@ void morning(Player& play)
     play.tap(play.label("time.about"));
     play.picture("question-final-waking");
     play.tap_main();
-    play.expect("time");
+    play.expect("amount");
+    play.kiosk().stepAmount(5);
     play.tap_main();
     play.expect("time");
     play.tap_main();
+    play.expect("time");
+    play.tap_main();
+    play.expect("amount");
+    play.picture("question-slept");
+    play.tap(play.label("question.skip"));
     play.expect("choice");
     play.tap(play.label("q.compare.usual"));
     play.picture("question-compare");

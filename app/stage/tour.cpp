@@ -155,15 +155,18 @@ void morning(Player& play)
                 kiosk.chooseSureness(how);
                 play.picture(name + "-" + how);
             }
-        } else if (question == questions::asleep_after) {
-            kiosk.stepAmount(15);
+        } else if (questions::asks_amount(question)) {
+            kiosk.stepAmount(question == questions::slept ? 435 : 15);
             play.picture(name + "-chosen");
+            if (question == questions::tried_after_waking)
+                kiosk.stepAmount(-15); // up at once
         } else if (question == questions::off) {
             kiosk.addEvent();
             play.picture(name + "-which");
             kiosk.choose(QString::fromStdString(play.session().kit().sensors().front()));
             kiosk.goOn();
             play.picture(name + "-from");
+            kiosk.stepTime(60, "time"); // out of the hour that comes twice this night
             kiosk.chooseSureness("about");
             kiosk.goOn();
             play.picture(name + "-end");
@@ -174,8 +177,17 @@ void morning(Player& play)
             kiosk.choose("usual");
             play.picture(name + "-chosen");
         } else if (question == questions::final_waking) {
+            // In the hour that comes twice this night.
+            kiosk.stepTime(-300, "time");
+            kiosk.chooseSureness("exact");
+            play.picture(name + "-doubtful");
+            kiosk.goOn();
+            play.picture(name + "-which-moment");
+            kiosk.choose("second");
+            play.picture(name + "-which-moment-chosen");
+            kiosk.goBack();
             // A slip of the finger: awake for good before going to bed.
-            kiosk.stepTime(-600, "time");
+            kiosk.stepTime(-300, "time");
             kiosk.chooseSureness("exact");
         } else if (questions::asks_time(question)) {
             kiosk.chooseSureness("exact");
@@ -189,6 +201,8 @@ void morning(Player& play)
     kiosk.goOn();
     play.expect("puzzle");
     play.picture("two-answers-do-not-fit");
+    kiosk.changeFirst();
+    play.expect_true(kiosk.page() == QLatin1String("q.final_waking") || kiosk.page() == QLatin1String("q.lights_out"), QStringLiteral("the first answer cannot be changed"));
     kiosk.change(QString::fromUtf8("final_waking"));
     kiosk.stepTime(600, "time");
     kiosk.chooseSureness("exact");

@@ -412,6 +412,19 @@ namespace {
     //: The same question in 2 or 3 words, for the list of answers.
     //% "Up for the day"
     QT_TRID_NOOP("q.out_of_bed.short"),
+    //: Question in the morning, the title of its page. At most 45 characters. After the final waking:
+    //: staying in bed and trying to sleep again.
+    //% "How long did you try to sleep after that?"
+    QT_TRID_NOOP("q.tried_to_sleep_after_waking.title"),
+    //: The same question in 2 or 3 words, for the list of answers.
+    //% "Trying to sleep after that"
+    QT_TRID_NOOP("q.tried_to_sleep_after_waking.short"),
+    //: Question in the morning, the title of its page. At most 45 characters. The person's own idea.
+    //% "How long did you sleep, all in all?"
+    QT_TRID_NOOP("q.slept.title"),
+    //: The same question in 2 or 3 words, for the list of answers.
+    //% "Sleep, all in all"
+    QT_TRID_NOOP("q.slept.short"),
     //: Question in the morning, the title of its page. At most 45 characters.
     //% "How was it next to your usual nights?"
     QT_TRID_NOOP("q.compare.title"),
@@ -463,6 +476,12 @@ namespace {
     //: An answer in the list of answers. %1 is a number of minutes.
     //% "%1 min"
     QT_TRID_NOOP("answer.minutes"),
+    //: A length of time. %1 hours and %2 minutes; both may be 0.
+    //% "%1 h %2 min"
+    QT_TRID_NOOP("answer.hours_minutes"),
+    //: On a button that makes a length of time longer or shorter by this much.
+    //% "1 h"
+    QT_TRID_NOOP("amount.hour"),
     //: In the list of answers: the question was skipped.
     //% "Skipped"
     QT_TRID_NOOP("answer.skipped"),
@@ -527,12 +546,51 @@ namespace {
     //: are names of questions, such as "Into bed".
     //% "These times are the wrong way around: %1, %2. Which time should change?"
     QT_TRID_NOOP("puzzle.order"),
-    //: Note beside a time, on the night when the clocks change. %1 is a time.
-    //% "%1 comes twice that night, because the clocks change. Which one was it?"
-    QT_TRID_NOOP("puzzle.twice"),
-    //: Note beside a time, on the night when the clocks change. %1 is a time.
-    //% "There is no %1 that night, because the clocks change. Pick another time."
-    QT_TRID_NOOP("puzzle.never"),
+    //: Name of a time that nobody asked about: the recorder's light showed that it records.
+    //% "Recording seen to start"
+    QT_TRID_NOOP("puzzle.recording_from"),
+    //: Name of a time that nobody asked about: the person switched the recorder off.
+    //% "Recorder stopped"
+    QT_TRID_NOOP("puzzle.recording_to"),
+    //: Note beside a time, on the night when the clocks go back. %1 is a time.
+    //% "%1 came twice that night. We will ask which one."
+    QT_TRID_NOOP("hour.note_twice"),
+    //: Note beside a time, on the night when the clocks go forward. %1 is a time.
+    //% "%1 did not come that night. We will ask what you mean."
+    QT_TRID_NOOP("hour.note_never"),
+    //: Note beside a time that came twice; the person does not know which of the two it was.
+    //% "%1, the first or the second one"
+    QT_TRID_NOOP("hour.note_either"),
+    //: A time that came twice that night: the first of the two. %1 is a time.
+    //% "%1 (the first)"
+    QT_TRID_NOOP("hour.first"),
+    //: A time that came twice that night: the second of the two. %1 is a time.
+    //% "%1 (the second)"
+    QT_TRID_NOOP("hour.second"),
+    //: Question, on the night when the clocks go back. %1 is a time.
+    //% "%1 came twice that night. Which one do you mean?"
+    QT_TRID_NOOP("hour.twice"),
+    //: Under that question.
+    //% "The clocks went back, so one hour came 2 times."
+    QT_TRID_NOOP("hour.twice_why"),
+    //: Question, on the night when the clocks go forward. %1 is a time.
+    //% "%1 did not come that night. Which time do you mean?"
+    QT_TRID_NOOP("hour.never"),
+    //: Under that question.
+    //% "The clocks went forward and left it out."
+    QT_TRID_NOOP("hour.never_why"),
+    //: One of 2 answers: which of 2 equal times. %1 is a time.
+    //% "%1, before the clocks went back"
+    QT_TRID_NOOP("hour.before_back"),
+    //: One of 2 answers: which of 2 equal times. %1 is a time.
+    //% "%1, after the clocks went back"
+    QT_TRID_NOOP("hour.after_back"),
+    //: One of 2 answers. %1 is a time.
+    //% "%1, before the clocks went forward"
+    QT_TRID_NOOP("hour.before_forward"),
+    //: One of 2 answers. %1 is a time.
+    //% "%1, after the clocks went forward"
+    QT_TRID_NOOP("hour.after_forward"),
     //: First sentence of the result: what the notes mean and what to do now. Never words like
     //: adequate, valid, normal; never a score.
     //% "From your notes, this looks like a long enough night. You can pack the kit."

@@ -113,16 +113,26 @@ QString Words::hour(std::chrono::minutes time_of_day) const
 
 QString Words::clock(Instant when) const
 {
-    const LocalTime local = zone_ ? zone_->local(when) : LocalTime(when.time_since_epoch());
-    const auto day = std::chrono::floor<std::chrono::days>(local);
-    return clock(std::chrono::floor<std::chrono::minutes>(local - day));
+    return clock(zone_ ? zone_->local(when) : LocalTime(when.time_since_epoch()));
 }
 
-QString Words::day_and_part(Instant when) const
+QString Words::clock(LocalTime shown) const
 {
-    const LocalTime local = zone_ ? zone_->local(when) : LocalTime(when.time_since_epoch());
-    const auto day = std::chrono::floor<std::chrono::days>(local);
-    const auto hour = std::chrono::floor<std::chrono::hours>(local - day).count();
+    return clock(std::chrono::floor<std::chrono::minutes>(shown - std::chrono::floor<std::chrono::days>(shown)));
+}
+
+QString Words::moment(Instant when) const
+{
+    const LocalReading reading = zone_ ? zone_->read(zone_->local(when)) : LocalReading{};
+    if (reading.kind != LocalReading::Kind::ambiguous)
+        return clock(when);
+    return of(when == reading.first ? "hour.first" : "hour.second", {clock(when)});
+}
+
+QString Words::day_and_part(LocalTime shown) const
+{
+    const auto day = std::chrono::floor<std::chrono::days>(shown);
+    const auto hour = std::chrono::floor<std::chrono::hours>(shown - day).count();
     const unsigned weekday = std::chrono::weekday(day).iso_encoding();
     const char* id = hour < 5 ? "day.night" : hour < 12 ? "day.morning" : hour < 18 ? "day.afternoon" : "day.evening";
     return of(id, {locale_.dayName(static_cast<int>(weekday))});

@@ -43,8 +43,11 @@ class Words {
     QString own(const LocalText& text) const;  ///< the clinic's words in this language, else English, else any
     QString clock(Instant when) const;         ///< "10:05 PM"
     QString clock(std::chrono::minutes time_of_day) const;
+    QString clock(LocalTime shown) const;
+    /// As clock(); in the hour that comes twice it says which of the two.
+    QString moment(Instant when) const;
     QString hour(std::chrono::minutes time_of_day) const; ///< "10 PM" or "22": for a full hour on an axis
-    QString day_and_part(Instant when) const;  ///< "Sunday morning"
+    QString day_and_part(LocalTime shown) const; ///< "Sunday morning"
     QString date(const std::string& iso) const; ///< "3 November 2026"
     QString number(long value) const;
     QString code(const std::string& value) const;

@@ -233,6 +233,13 @@ constexpr std::array<std::pair<std::string_view, TimeMember>, 5> time_members{{
     {questions::out_of_bed, &Morning::out_of_bed},
 }};
 
+using AmountMember = Answer<Span> Morning::*;
+constexpr std::array<std::pair<std::string_view, AmountMember>, 3> amount_members{{
+    {questions::asleep_after, &Morning::asleep_after},
+    {questions::tried_after_waking, &Morning::tried_after_waking},
+    {questions::slept, &Morning::slept},
+}};
+
 std::optional<std::string> word_of(const Json& json)
 {
     if (!json.is_object() || !json.contains("word") || !json["word"].is_string())
@@ -240,18 +247,8 @@ std::optional<std::string> word_of(const Json& json)
     return json["word"].get<std::string>();
 }
 
-} // namespace
-
-const Answer<TimeRange>& Morning::time(std::string_view question) const
-{
-    for (const auto& [id, member] : time_members) {
-        if (id == question)
-            return this->*member;
-    }
-    return out_of_bed;
-}
-
-Morning morning_of(const NightState& state)
+/// What the taps alone say.
+Morning morning_of_notes(const NightState& state)
 {
     Morning morning;
     const auto exactly = [](const std::optional<Instant>& at) {
@@ -266,16 +263,80 @@ Morning morning_of(const NightState& state)
     if (!awakenings.empty())
         from_notes(morning.awake, std::optional(std::move(awakenings)));
     from_notes(morning.off, std::optional(noted_removals(state)));
+    return morning;
+}
 
+bool within_a_minute(const TimeRange& answer, const TimeRange& tap)
+{
+    constexpr std::chrono::minutes minute{1};
+    return answer.earliest - minute < tap.latest && tap.earliest < answer.latest + minute;
+}
+
+} // namespace
+
+const Answer<TimeRange>& Morning::time(std::string_view question) const
+{
+    for (const auto& [id, member] : time_members) {
+        if (id == question)
+            return this->*member;
+    }
+    return out_of_bed;
+}
+
+const Answer<Span>& Morning::amount(std::string_view question) const
+{
+    for (const auto& [id, member] : amount_members) {
+        if (id == question)
+            return this->*member;
+    }
+    return asleep_after;
+}
+
+Morning morning_of(const NightState& state)
+{
+    Morning morning = morning_of_notes(state);
     for (const auto& [question, member] : time_members)
         from_person(morning.*member, state, question, range_of);
-    from_person(morning.asleep_after, state, questions::asleep_after, [](const Json& json) { return span_of(json, "minutes"); });
+    for (const auto& [question, member] : amount_members)
+        from_person(morning.*member, state, question, [](const Json& json) { return span_of(json, "minutes"); });
     from_person(morning.awake, state, questions::awake, awakenings_of);
     from_person(morning.awake_untimed, state, questions::awake, untimed_of);
     from_person(morning.off, state, questions::off, removals_of);
     from_person(morning.compare, state, questions::compare, word_of);
     from_person(morning.comment, state, questions::comment, word_of);
     return morning;
+}
+
+std::vector<ChangedNote> changed_notes(const NightState& state)
+{
+    const Morning noted = morning_of_notes(state);
+    const Morning said = morning_of(state);
+    std::vector<ChangedNote> out;
+    const auto tap = [&](std::string_view question, const std::optional<Instant>& at) {
+        const Answer<TimeRange>& answer = said.time(question);
+        if (at && answer.source == Source::person &&
+            !(answer.value && within_a_minute(*answer.value, TimeRange::exactly(*at))))
+            out.push_back({std::string(question), "", TimeRange::exactly(*at)});
+    };
+    tap(questions::lights_out, state.lights_out);
+    for (const Awakening& one : noted.awake.value.value_or(std::vector<Awakening>{})) {
+        const std::vector<Awakening> answered = said.awake.value.value_or(std::vector<Awakening>{});
+        const bool stands = std::any_of(answered.begin(), answered.end(), [&one](const Awakening& other) {
+            return within_a_minute(other.from, one.from);
+        });
+        if (!stands)
+            out.push_back({std::string(questions::awake), "", one.from});
+    }
+    for (const Removal& one : noted.off.value.value_or(std::vector<Removal>{})) {
+        const std::vector<Removal> answered = said.off.value.value_or(std::vector<Removal>{});
+        const bool stands = std::any_of(answered.begin(), answered.end(), [&one](const Removal& other) {
+            return other.sensor == one.sensor && (!other.from || within_a_minute(*other.from, *one.from));
+        });
+        if (!stands)
+            out.push_back({std::string(questions::off), one.sensor, *one.from});
+    }
+    tap(questions::lights_on, state.up_for_day);
+    return out;
 }
 
 Night night_of(const NightState& state, const Visit& visit, const Kit& kit)
@@ -305,6 +366,8 @@ Night night_of(const NightState& state, const Visit& visit, const Kit& kit)
     night.lights_on = morning.lights_on.value;
     night.out_of_bed = morning.out_of_bed.value;
     night.asleep_after = morning.asleep_after.value;
+    night.tried_after_waking = morning.tried_after_waking.value;
+    night.slept = morning.slept.value;
     night.awake = morning.awake.value;
     night.awake_untimed = morning.awake_untimed.value;
     if (morning.off.value)

@@ -32,7 +32,7 @@ struct Answer {
 /// person's answer wins; the taps stay in the journal and travel with the record.
 struct Morning {
     Answer<TimeRange> into_bed, lights_out, final_waking, lights_on, out_of_bed;
-    Answer<Span> asleep_after;
+    Answer<Span> asleep_after, tried_after_waking, slept;
     Answer<std::vector<Awakening>> awake;
     Answer<UntimedAwakenings> awake_untimed;
     Answer<std::vector<Removal>> off;
@@ -43,6 +43,8 @@ struct Morning {
 
     /// One of the five that asks_time() names.
     const Answer<TimeRange>& time(std::string_view question) const;
+    /// One of the three that asks_amount() names.
+    const Answer<Span>& amount(std::string_view question) const;
 };
 
 /// The rules, in one place:
@@ -55,6 +57,19 @@ struct Morning {
 ///  - up for the day: the final waking was no later, the lights went on then, and out of bed is asked.
 ///  - an answer in the journal replaces what the notes say; a skipped one removes it.
 Morning morning_of(const NightState& state);
+
+/// A tap of the night that the morning's answer says otherwise: the answer counts, and the tap goes
+/// into the record beside it.
+struct ChangedNote {
+    std::string question;
+    std::string sensor; ///< of a removal; else empty
+    TimeRange at;       ///< as the taps had it
+    bool operator==(const ChangedNote&) const = default;
+};
+
+/// In the order of the questions. A time within the same minute is the same: a person thinks in
+/// minutes, a tap carries seconds.
+std::vector<ChangedNote> changed_notes(const NightState& state);
 
 /// The night report: the morning's answers, the recorder's start and stop as noted, and what the
 /// visit needs of the kit.

@@ -57,6 +57,27 @@ Result<std::string> read_file(const std::filesystem::path& path, std::size_t lim
     }
 }
 
+Result<std::string> read_file_start(const std::filesystem::path& path, std::size_t count)
+{
+    const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
+    if (!file.open())
+        return io_problem("cannot open", path, errno);
+    std::string content(count, '\0');
+    std::size_t have = 0;
+    while (have < count) {
+        const ssize_t got = ::read(file.get(), content.data() + have, count - have);
+        if (got < 0 && errno == EINTR)
+            continue;
+        if (got < 0)
+            return io_problem("cannot read", path, errno);
+        if (got == 0)
+            break;
+        have += static_cast<std::size_t>(got);
+    }
+    content.resize(have);
+    return content;
+}
+
 Status write_new_file(const std::filesystem::path& path, std::string_view content)
 {
     const Descriptor file(::open(path.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0600));

@@ -13,6 +13,10 @@ namespace evenfall {
 /// The whole file. Error (io): missing, unreadable, a folder, or larger than `limit` bytes.
 Result<std::string> read_file(const std::filesystem::path& path, std::size_t limit = 64u << 20);
 
+/// The first bytes of a file that may be huge: at most `count` of them, fewer where it is shorter.
+/// Error (io): as read_file.
+Result<std::string> read_file_start(const std::filesystem::path& path, std::size_t count);
+
 /// Writes a file so that it is there whole or not at all: temporary name, sync, rename, sync of the
 /// folder. Mode 0600. Replaces an existing file. Error (io): what failed and why; nothing is left.
 Status write_file(const std::filesystem::path& path, std::string_view content);

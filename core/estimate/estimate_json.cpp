@@ -20,17 +20,6 @@ Json rounded_down(Span span) { return hundredths_json(span.count() / hundredth);
 Json rounded_up(Span span) { return hundredths_json((span.count() + hundredth - 1) / hundredth); }
 Json rounded(Span span) { return hundredths_json((span.count() + hundredth / 2) / hundredth); }
 
-Json bounds_json(const std::optional<Bounds>& bounds)
-{
-    Json json = Json::object();
-    if (bounds) {
-        json["at_least"] = rounded_down(bounds->at_least);
-        json["best_guess"] = rounded(bounds->best_guess);
-        json["at_most"] = rounded_up(bounds->at_most);
-    }
-    return json;
-}
-
 Json measures_json(const DiaryMeasures& diary)
 {
     Json json = Json::object();
@@ -53,7 +42,21 @@ Json measures_json(const DiaryMeasures& diary)
     return json;
 }
 
+Json bounds_json(const std::optional<Bounds>& bounds)
+{
+    return bounds ? evenfall::bounds_json(*bounds) : Json::object();
+}
+
 } // namespace
+
+Json bounds_json(const Bounds& bounds)
+{
+    Json json = Json::object();
+    json["at_least"] = rounded_down(bounds.at_least);
+    json["best_guess"] = rounded(bounds.best_guess);
+    json["at_most"] = rounded_up(bounds.at_most);
+    return json;
+}
 
 Json estimate_to_json(const Estimate& estimate)
 {

@@ -11,6 +11,9 @@ namespace evenfall {
 /// else half up. Sleep efficiency in percent with at most two decimals. What is unknown is absent.
 Json estimate_to_json(const Estimate& estimate);
 
+/// at_least, best_guess and at_most, rounded as above.
+Json bounds_json(const Bounds& bounds);
+
 /// {"problems": [{"code", "at", "text"}]}
 Json problems_to_json(const Problems& problems);
 

@@ -39,18 +39,18 @@ Json start_json(const DiaryStart& start)
 }
 
 /// What follows from the night: its estimate, or its open contradictions. One of the two is empty.
-struct Derived {
+struct Consequences {
     Json estimate;
     Json problems;
 };
 
-Derived derive(const Night& night)
+Consequences derive(const Night& night, bool with_chance = true)
 {
-    Derived out;
+    Consequences out;
     const Problems problems = contradictions(night);
     if (problems.empty()) {
         out.estimate = Json{{"origin", origin_word(Origin::derived)}};
-        out.estimate.update(estimate_to_json(estimate(night)));
+        out.estimate.update(estimate_to_json(estimate(night, {.with_chance = with_chance})));
         return out;
     }
     out.problems = problems_to_json(problems)["problems"];
@@ -144,7 +144,7 @@ class WriteCheck {
 /// Reads evenfall.diary/1. What is derived is worked out again and compared at the end.
 class DiaryReader {
   public:
-    explicit DiaryReader(const Json& json) : top_(json, "", problems_) {}
+    DiaryReader(const Json& json, Derived checked) : top_(json, "", problems_), checked_(checked) {}
 
     Result<Diary> read()
     {
@@ -173,7 +173,9 @@ class DiaryReader {
         compare(*evening, marked(*diary_evening_or_empty(), Origin::derived), "/evening");
         if (const Result<DiaryStart> begin = diary_start(diary_))
             compare(*start, start_json(*begin), "/start");
-        const Derived derived = derive(diary_.night);
+        Consequences derived = derive(diary_.night, checked_ == Derived::all_checked);
+        if (checked_ == Derived::chance_as_written && estimate)
+            take_chance(*estimate, derived.estimate);
         compare(estimate ? *estimate : Json(), derived.estimate, "/estimate");
         compare(problems ? *problems : Json(), derived.problems, "/problems");
         if (!problems_.empty())
@@ -184,7 +186,18 @@ class DiaryReader {
   private:
     Problems problems_;
     ObjectReader top_;
+    Derived checked_;
     Diary diary_;
+
+    /// A chance that can be one is taken over; anything else shows up as a difference.
+    static void take_chance(const Json& given, Json& derived)
+    {
+        const Json::json_pointer at("/needed/chance_enough");
+        if (given.is_object() && given.contains("needed") && given["needed"].is_object() && given.contains(at) &&
+            given[at].is_number() && given[at].get<double>() >= 0 && given[at].get<double>() <= 1 &&
+            derived.contains("needed") && !derived["needed"].empty())
+            derived["needed"]["chance_enough"] = given[at];
+    }
 
     std::optional<std::string> diary_evening_or_empty()
     {
@@ -560,10 +573,15 @@ Result<Diary> read_diary(std::string_view json_text)
     const Result<Json> json = parse_json(json_text);
     if (!json)
         return json.problems();
-    if (!json->is_object())
+    return diary_from_json(*json);
+}
+
+Result<Diary> diary_from_json(const Json& json, Derived derived)
+{
+    if (!json.is_object())
         return Problem{Fault::malformed, "wrong_type", "",
-                       std::string("a ") + json->type_name() + "; right would be an object"};
-    return DiaryReader(*json).read();
+                       std::string("a ") + json.type_name() + "; right would be an object"};
+    return DiaryReader(json, derived).read();
 }
 
 Result<std::string> diary_to_json(const Diary& diary)
@@ -624,7 +642,7 @@ Result<std::string> diary_to_json(const Diary& diary)
         return one;
     });
     list("journal", diary.journal, entry_json);
-    Derived derived = derive(night);
+    Consequences derived = derive(night);
     if (!derived.estimate.is_null())
         json["estimate"] = std::move(derived.estimate);
     else

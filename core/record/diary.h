@@ -104,9 +104,14 @@ Result<std::string> diary_evening(const Diary& diary);
 /// Name of the record's folder: <code>_night-<n>_<yyyy-mm-dd>.
 Result<std::string> record_name(const Diary& diary);
 
+/// How much of what is derived is worked out again on reading. `chance_enough` is by far the dearest
+/// (20,000 draws): whoever reads thousands of diaries takes it as it is written.
+enum class Derived { all_checked, chance_as_written };
+
 /// Reads evenfall.diary/1, naming every fault. What is derived (evening, start, estimate) is worked
 /// out again and compared; a difference is refused.
 Result<Diary> read_diary(std::string_view json_text);
+Result<Diary> diary_from_json(const Json& json, Derived derived = Derived::all_checked);
 
 /// The text of diary.json: the same diary always gives the same bytes, and read_diary gives the
 /// same diary back. Every value is marked reported or derived. A night without contradictions

@@ -2,21 +2,16 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #include "record/diary_edf.h"
 
-#include "record/edf.h"
 #include "record/events.h"
 
 namespace evenfall {
 
-Result<std::string> diary_edf(const Diary& diary)
+Result<EdfDiary> diary_annotations(const Diary& diary, Instant zero)
 {
-    const Result<DiaryStart> start = diary_start(diary);
-    if (!start)
-        return start.problems();
     EdfDiary file;
     file.patient_code = diary.of.code;
     file.admin_code = "night-" + std::to_string(diary.of.night);
     file.equipment = "Evenfall_diary";
-    file.start = LocalTime{start->at.time_since_epoch() + start->offset};
     file.start_text = "Diary starts";
     Problems problems;
     for (const DiaryEvent& event : all_events(diary)) {
@@ -28,7 +23,7 @@ Result<std::string> diary_edf(const Diary& diary)
         }
         // Elapsed time: a clock change in the night moves no annotation (2.2.2).
         Annotation annotation;
-        annotation.onset = event.at.earliest - start->at;
+        annotation.onset = event.at.earliest - zero;
         annotation.text = *text;
         if (!event.subject.empty())
             annotation.text += ": " + event.subject;
@@ -51,7 +46,19 @@ Result<std::string> diary_edf(const Diary& diary)
     }
     if (!problems.empty())
         return problems;
-    return write_edf(file);
+    return file;
+}
+
+Result<std::string> diary_edf(const Diary& diary)
+{
+    const Result<DiaryStart> start = diary_start(diary);
+    if (!start)
+        return start.problems();
+    Result<EdfDiary> file = diary_annotations(diary, start->at);
+    if (!file)
+        return file.problems();
+    file->start = LocalTime{start->at.time_since_epoch() + start->offset};
+    return write_edf(*file);
 }
 
 } // namespace evenfall

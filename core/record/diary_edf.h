@@ -3,6 +3,7 @@
 #pragma once
 
 #include "record/diary.h"
+#include "record/edf.h"
 
 #include <string>
 
@@ -12,5 +13,9 @@ namespace evenfall {
 /// duration spans the range and whose text ends in " (time uncertain)"; the comment of an event
 /// follows as a second annotation at the same time.
 Result<std::string> diary_edf(const Diary& diary);
+
+/// All events of the diary as annotations of an EDF+ file in which `zero` is the time 0. Start and
+/// identifications are those of diary.edf; whoever lays the diary elsewhere changes them.
+Result<EdfDiary> diary_annotations(const Diary& diary, Instant zero);
 
 } // namespace evenfall

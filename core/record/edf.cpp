@@ -160,7 +160,7 @@ Result<std::string> write_edf(const EdfDiary& diary)
 {
     const Calendar start = calendar(diary.start);
     // 2.1.3.3: code, sex, birth date, name. We have a study code and nothing else.
-    const std::string patient = subfield(diary.patient_code) + " X X X";
+    const std::string patient = diary.patient_field.value_or(subfield(diary.patient_code) + " X X X");
     // 2.1.3.4: Startdate, date, administration code, technician, equipment.
     const std::string recording = "Startdate " + long_date(start) + " " +
                                   subfield(diary.admin_code) + " X " + subfield(diary.equipment);
@@ -205,7 +205,10 @@ namespace {
 /// Reads what stands at a byte, and names the byte of everything that is wrong.
 class EdfReader {
   public:
-    explicit EdfReader(std::string_view bytes) : bytes_(bytes) {}
+    EdfReader(std::string_view bytes, Identifications identifications)
+        : bytes_(bytes), identifications_(identifications)
+    {
+    }
 
     Result<EdfHeader> header()
     {
@@ -243,7 +246,7 @@ class EdfReader {
             return problems_;
         }
         signals(static_cast<std::size_t>(count));
-        if (header_.kind != "EDF")
+        if (header_.kind != "EDF" && identifications_ == Identifications::by_form)
             identifications();
         if (!problems_.empty())
             return problems_;
@@ -291,6 +294,7 @@ class EdfReader {
     std::string_view bytes_;
     std::size_t at_ = 0;
     Problems problems_;
+    Identifications identifications_;
     EdfHeader header_;
     bool start_read_ = false;
     Span record_start_{0};
@@ -574,8 +578,14 @@ class EdfReader {
 
 } // namespace
 
-Result<EdfHeader> read_edf_header(std::string_view bytes) { return EdfReader(bytes).header(); }
+Result<EdfHeader> read_edf_header(std::string_view bytes, Identifications identifications)
+{
+    return EdfReader(bytes, identifications).header();
+}
 
-Result<EdfFile> read_edf(std::string_view bytes) { return EdfReader(bytes).file(); }
+Result<EdfFile> read_edf(std::string_view bytes, Identifications identifications)
+{
+    return EdfReader(bytes, identifications).file();
+}
 
 } // namespace evenfall

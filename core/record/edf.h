@@ -56,6 +56,8 @@ struct EdfDiary {
     std::string patient_code; ///< study code; spaces become _ (2.1.3)
     std::string admin_code;   ///< of the investigation
     std::string equipment;
+    /// Of a recording that this file belongs to: copied as it stands, instead of patient_code (2.3).
+    std::optional<std::string> patient_field;
     LocalTime start;        ///< whole seconds; 1985 to 2084
     std::string start_text; ///< what the time of the file's start is; not empty (2.2.4)
     std::vector<Annotation> annotations;
@@ -65,11 +67,15 @@ struct EdfDiary {
 /// identification that does not fit its 80 bytes, a negative duration.
 Result<std::string> write_edf(const EdfDiary& diary);
 
+/// Whether the identifications of an EDF+ file must have the form that 2.1.3 gives them. Recorders
+/// often write them freely, and a file derived from such a recording copies that.
+enum class Identifications { by_form, as_given };
+
 /// Reads the header alone, of any EDF or EDF+ file. Refused, with the byte at which it is wrong.
-Result<EdfHeader> read_edf_header(std::string_view bytes);
+Result<EdfHeader> read_edf_header(std::string_view bytes, Identifications identifications = Identifications::by_form);
 
 /// Reads header and annotations. Strict: every departure from the specification is named with its
 /// byte, and none is overlooked or mended.
-Result<EdfFile> read_edf(std::string_view bytes);
+Result<EdfFile> read_edf(std::string_view bytes, Identifications identifications = Identifications::by_form);
 
 } // namespace evenfall

@@ -38,6 +38,7 @@ constexpr std::array texts{
     KindText{"bathroom", "Bathroom"},
     KindText{"refitted", "Sensor refitted"},
     KindText{"note", "Note"},
+    KindText{"changed_note", "Noted at night and changed in the morning"},
     KindText{"signal_check", "Signal check"},
 };
 

@@ -6,7 +6,7 @@ import Evenfall.Ui
 
 /// Two answers that cannot both be true, side by side, as a kind question.
 ///
-/// title, body; first, other: { label, value }
+/// title, body; first, other: { label, value, canChange }; without a value a card is left out
 /// changeFirst(), changeSecond(), leave() (keep both; the clinic will see it), back()
 AskPage {
     id: root
@@ -26,9 +26,11 @@ AskPage {
             required property int index
             readonly property var item: (index === 0 ? root.first : root.other) ?? ({})
             width: parent.width
+            visible: (item.value ?? "") !== ""
             SmallWords { width: parent.width; text: card.item.label ?? "" }
             Title { width: parent.width; text: card.item.value ?? ""; heading: false }
             Action {
+                visible: card.item.canChange ?? false
                 objectName: card.index === 0 ? "changeFirst" : "changeSecond"
                 //: Two answers do not fit: opens this one of the two to change it.
                 //% "Change this one"

@@ -234,8 +234,110 @@ TEST_F(KioskTest, ShowsBothAnswers_WhenTheyContradictEachOther)
     EXPECT_EQ(kiosk->screen(), "puzzle");
     EXPECT_FALSE(kiosk->puzzle().firstValue.isEmpty());
     EXPECT_FALSE(kiosk->puzzle().secondValue.isEmpty());
-    kiosk->leavePuzzle();
+    for (int left = 0; left < 10 && kiosk->screen() == "puzzle"; ++left)
+        kiosk->leavePuzzle();
     EXPECT_EQ(kiosk->page(), "result");
+}
+
+/// Answers a time question anew: so many minutes away from what stands there.
+void change_by(Kiosk& kiosk, const char* question, int by)
+{
+    ASSERT_TRUE(kiosk.open_page(std::string("q.") + question));
+    kiosk.stepTime(by, "time");
+    kiosk.chooseSureness("exact");
+    kiosk.goOn();
+}
+
+TEST_F(KioskTest, AsksAboutEachPairOfAnswersThatDoNotFit_OneAfterTheOther)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    to_night(*kiosk);
+    clock_->pass(hours(8));
+    kiosk->upConfirmed();
+    change_by(*kiosk, "lights_on", -600);  // before lights out
+    change_by(*kiosk, "out_of_bed", -620); // before into bed
+    ASSERT_TRUE(kiosk->open_page("review"));
+    kiosk->goOn();
+    std::set<QString> asked;
+    while (kiosk->screen() == "puzzle" && asked.size() < 10) {
+        EXPECT_TRUE(asked.insert(kiosk->puzzle().body).second) << "asked twice";
+        EXPECT_FALSE(kiosk->puzzle().firstValue.isEmpty());
+        EXPECT_FALSE(kiosk->puzzle().secondValue.isEmpty());
+        kiosk->leavePuzzle();
+    }
+    EXPECT_GE(asked.size(), 2u);
+    EXPECT_EQ(kiosk->page(), "result");
+}
+
+TEST_F(KioskTest, ShowsAnAwakeningOutsideTheNight_BesideTheTimeThatBoundsIt)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    to_night(*kiosk);
+    clock_->pass(hours(8));
+    kiosk->upConfirmed();
+    ASSERT_TRUE(kiosk->open_page("q.awake"));
+    kiosk->addEvent();
+    kiosk->stepTime(-600, "time");
+    kiosk->chooseSureness("exact");
+    kiosk->goOn();
+    kiosk->chooseSureness("exact");
+    kiosk->goOn();
+    ASSERT_EQ(kiosk->session()->morning().awake.value->size(), 1u);
+    ASSERT_TRUE(kiosk->open_page("review"));
+    kiosk->goOn();
+    ASSERT_EQ(kiosk->screen(), "puzzle");
+    EXPECT_TRUE(kiosk->puzzle().firstCanChange);
+    EXPECT_FALSE(kiosk->puzzle().firstValue.contains(QLatin1Char('\n'))) << "that awakening alone";
+    EXPECT_FALSE(kiosk->puzzle().secondLabel.isEmpty()) << "the recorder's start, though nobody was asked";
+    EXPECT_FALSE(kiosk->puzzle().secondValue.isEmpty());
+    EXPECT_FALSE(kiosk->puzzle().secondCanChange);
+    kiosk->changeFirst();
+    EXPECT_EQ(kiosk->page(), "q.awake");
+}
+
+TEST_F(KioskTest, AsksWhichOfTwoEqualTimes_OnTheNightWhenTheClocksGoBack)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    to_night(*kiosk); // 31 October 2026, New York
+    clock_->pass(hours(6)); // 03:05 after the change
+    kiosk->upConfirmed();
+    ASSERT_TRUE(kiosk->open_page("q.final_waking"));
+    kiosk->stepTime(-90, "time");
+    kiosk->chooseSureness("exact");
+    EXPECT_FALSE(kiosk->time().noteText.isEmpty());
+    kiosk->goOn();
+    ASSERT_EQ(kiosk->screen(), "choice");
+    EXPECT_EQ(kiosk->page(), "q.final_waking");
+    EXPECT_FALSE(kiosk->list().mainEnabled) << "none is chosen for the person";
+    ASSERT_EQ(kiosk->list().items.size(), 3);
+    kiosk->goOn();
+    EXPECT_EQ(kiosk->screen(), "choice");
+    kiosk->goBack();
+    EXPECT_EQ(kiosk->screen(), "time");
+    kiosk->goOn();
+    kiosk->choose("second");
+    kiosk->goOn();
+    EXPECT_NE(kiosk->page(), "q.final_waking");
+    ASSERT_TRUE(kiosk->session()->night().final_waking);
+    const Instant second = kiosk->session()->night().final_waking->earliest;
+    EXPECT_EQ(kiosk->session()->offset_at(second), std::chrono::hours(-5)) << "after the clocks went back";
+}
+
+TEST_F(KioskTest, AsksForTheAmountsOfTheDiary)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    to_night(*kiosk);
+    clock_->pass(hours(8));
+    kiosk->upConfirmed();
+    for (const char* page : {"q.tried_to_sleep_after_waking", "q.slept"}) {
+        ASSERT_TRUE(kiosk->open_page(page));
+        ASSERT_EQ(kiosk->screen(), "amount");
+        EXPECT_FALSE(kiosk->amount().mainEnabled);
+        kiosk->stepAmount(15);
+        kiosk->goOn();
+    }
+    EXPECT_EQ(kiosk->session()->night().tried_after_waking, minutes(15));
+    EXPECT_EQ(kiosk->session()->night().slept, minutes(15));
 }
 
 TEST_F(KioskTest, ASkippedAnswerIsAbsent_NeverZero)

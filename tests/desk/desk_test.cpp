@@ -50,7 +50,7 @@ TEST_F(Desk, HelpIsFineAndNothingIsBadUsage)
     EXPECT_NE(run("--help").out.find("estimate"), std::string::npos);
     EXPECT_EQ(run("").status, 2);
     EXPECT_EQ(run("dream").status, 2);
-    for (const char* command : {"estimate", "record", "verify"}) {
+    for (const char* command : {"estimate", "record", "verify", "align", "gather"}) {
         const Ran help = run(std::string(command) + " --help");
         EXPECT_EQ(help.status, 0);
         EXPECT_NE(help.out.find(std::string("usage: evenfall-desk ") + command), std::string::npos);
@@ -178,6 +178,74 @@ TEST_F(Desk, VerifyNamesTheWorstOfSeveralRecords)
     EXPECT_NE(both.err.find(bad + "/diary.edf: "), std::string::npos);
     EXPECT_EQ(run("verify " + bad + " " + path("none")).status, 3);
     EXPECT_EQ(run("verify " + good + "/").status, 0); // as the shell completes it
+}
+
+/// 256 bytes of header and one signal, as a recorder writes it; no data.
+std::string recording_header(const std::string& patient)
+{
+    const auto field = [](std::string text, std::size_t width) { return text + std::string(width - text.size(), ' '); };
+    return field("0", 8) + field(patient, 80) + field("Startdate 31-OCT-2026 X X X", 80) + "31.10.2621.59.00" + field("512", 8) +
+           field("", 44) + field("36000", 8) + field("1", 8) + field("1", 4) + field("SpO2", 16) + field("", 80) + field("%", 8) +
+           field("0", 8) + field("100", 8) + field("0", 8) + field("1000", 8) + field("", 80) + field("1", 8) + field("", 32);
+}
+
+TEST_F(Desk, AlignLaysTheDiaryOverARecording)
+{
+    ASSERT_EQ(run("record " + example + " --out " + path("out")).status, 0);
+    const std::string record = path("out") + "/SM-0417_night-1_2026-10-31";
+    const std::string recording = file("R.edf", recording_header("SM-0417 X X X"));
+    const Ran ran = run("align " + record + " --recording " + recording + " --out " + path("laid"));
+    EXPECT_EQ(ran.status, 0) << ran.err;
+    EXPECT_EQ(ran.err, "");
+    const Json json = Json::parse(ran.out);
+    EXPECT_EQ(json["offset_s"]["best_guess"], 60);
+    EXPECT_EQ(json["written"], path("laid") + "/R_diary.edf");
+    EXPECT_EQ(slurp(path("laid") + "/R_diary.edf").substr(8, 13), "SM-0417 X X X");
+    const Ran again = run("align " + record + " --recording " + recording + " --out " + path("laid"));
+    EXPECT_EQ(again.status, 1) << "never overwritten";
+    EXPECT_EQ(run("verify " + record).status, 0) << "the record stays as it is";
+}
+
+TEST_F(Desk, AlignNamesWhatIsWrong)
+{
+    ASSERT_EQ(run("record " + example + " --out " + path("out")).status, 0);
+    const std::string record = path("out") + "/SM-0417_night-1_2026-10-31";
+    const std::string late = file("late.edf", recording_header("SM-0418 X X X"));
+    const Ran warned = run("align " + record + " --recording " + late + " --out " + path("laid"));
+    EXPECT_EQ(warned.status, 0);
+    EXPECT_NE(warned.err.find("SM-0418"), std::string::npos);
+    const std::string cut = file("cut.edf", recording_header("X").substr(0, 300));
+    const Ran refused = run("align " + record + " --recording " + cut + " --out " + path("none"));
+    EXPECT_EQ(refused.status, 1);
+    EXPECT_NE(refused.err.find("cut.edf: byte 300"), std::string::npos) << refused.err;
+    EXPECT_FALSE(fs::exists(path("none"))) << "nothing half-written";
+    EXPECT_EQ(run("align " + record + " --recording " + path("nowhere.edf") + " --out " + path("none")).status, 3);
+    EXPECT_EQ(run("align " + path("nowhere") + " --recording " + late + " --out " + path("none")).status, 3);
+    EXPECT_EQ(run("align " + record + " --out " + path("none")).status, 2);
+    EXPECT_EQ(run("align " + record + " --recording " + late + " --out " + path("no/such/place")).status, 3);
+}
+
+TEST_F(Desk, GatherMakesOneLineForEachRecord_AndNamesWhatItSkipped)
+{
+    for (int night = 1; night <= 3; ++night) {
+        Json json = Json::parse(slurp(example));
+        json["visit"]["night"] = night;
+        ASSERT_EQ(run("record " + file("n.json", json.dump()) + " --out " + path("out")).status, 0);
+    }
+    fs::create_directory(path("out") + "/holiday-pictures");
+    const Ran ran = run("gather " + path("out") + " --csv " + path("all.csv"));
+    EXPECT_EQ(ran.status, 1) << "a folder was skipped";
+    EXPECT_NE(ran.err.find("holiday-pictures: /: is no record"), std::string::npos) << ran.err;
+    const std::string csv = slurp(path("all.csv"));
+    EXPECT_EQ(std::count(csv.begin(), csv.end(), '\n'), 4);
+    EXPECT_NE(csv.find("SM-0417_night-2_2026-10-31,SM-0417,2,2026-10-31"), std::string::npos);
+    const Ran one = run("gather " + path("out") + "/SM-0417_night-3_2026-10-31 --csv " + path("all.csv"));
+    EXPECT_EQ(one.status, 0) << one.err;
+    EXPECT_EQ(slurp(path("all.csv")).find("night-2"), std::string::npos) << "replaced as a whole";
+    EXPECT_EQ(run("gather " + path("nowhere") + " --csv " + path("x.csv")).status, 3);
+    EXPECT_FALSE(fs::exists(path("x.csv")));
+    EXPECT_EQ(run("gather " + path("out") + " --csv " + path("no/such.csv")).status, 3);
+    EXPECT_EQ(run("gather --csv " + path("x.csv")).status, 2);
 }
 
 } // namespace

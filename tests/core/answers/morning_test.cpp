@@ -226,6 +226,51 @@ TEST(Morning, ReadsEachTimeItAsksFor)
     }
 }
 
+TEST(Morning, ReadsEachAmountItAsksFor)
+{
+    for (const std::string_view question : questions::all) {
+        if (!questions::asks_amount(question))
+            continue;
+        const Morning morning = answered(question, minutes_answer(std::chrono::minutes(35)));
+        EXPECT_EQ(morning.amount(question).value, std::chrono::minutes(35)) << question;
+        int changed = 0;
+        for (const std::string_view other : questions::all)
+            changed += questions::asks_amount(other) && morning.amount(other).source == Source::person ? 1 : 0;
+        EXPECT_EQ(changed, 1) << question;
+    }
+}
+
+TEST(ChangedNotes, AreTheTapsThatTheMorningSaysOtherwise)
+{
+    Story night;
+    night.tell(0, kinds::night, "SM-0417", R"({"night":1,"kit":"marram"})").tell(60, kinds::lights_out);
+    night.tell(200, kinds::awake).tell(210, kinds::asleep).tell(300, kinds::off, "finger").tell(310, kinds::on, "finger");
+    night.tell(500, kinds::up_for_day);
+    EXPECT_TRUE(changed_notes(replay(night.entries())).empty()) << "nothing was answered";
+
+    night.tell(510, kinds::answer, questions::lights_out, (time_answer(at(75), est)).dump());
+    night.tell(510, kinds::answer, questions::awake, (awake_answer({}, std::nullopt, est)).dump());
+    night.tell(510, kinds::answer, questions::off, (off_answer({}, est)).dump());
+    night.tell(510, kinds::answer, questions::lights_on, (skipped_answer()).dump());
+    const std::vector<ChangedNote> expected{{"lights_out", "", at(60)},
+                                            {"awake", "", at(200)},
+                                            {"off", "finger", between(60, 300)},
+                                            {"lights_on", "", at(500)}};
+    EXPECT_EQ(changed_notes(replay(night.entries())), expected);
+}
+
+TEST(ChangedNotes, AreNone_WhereTheAnswerHoldsTheTap)
+{
+    Story night;
+    night.tell(0, kinds::night, "SM-0417", R"({"night":1,"kit":"marram"})").tell(60, kinds::lights_out);
+    night.tell(200, kinds::awake).tell(210, kinds::asleep).tell(300, kinds::off, "finger").tell(500, kinds::up_for_day);
+    night.tell(510, kinds::answer, questions::lights_out, (time_answer(between(50, 70), est)).dump());
+    night.tell(510, kinds::answer, questions::awake, (awake_answer({Awakening{at(200), at(230), std::nullopt}}, std::nullopt, est)).dump());
+    night.tell(510, kinds::answer, questions::off, (off_answer({Removal{"finger", at(250), std::nullopt}}, est)).dump());
+    night.tell(510, kinds::answer, questions::lights_on, (time_answer(at(500), est)).dump());
+    EXPECT_TRUE(changed_notes(replay(night.entries())).empty());
+}
+
 TEST(Morning, RemovesWhatTheNotesSay_WhenTheQuestionIsSkipped)
 {
     const auto noted = [](Story& night) { night.tell(200, kinds::awake).tell(210, kinds::asleep); };
