@@ -20,31 +20,27 @@ using test::RandomNights;
 using test::slurp;
 using test::TemporaryDirectory;
 
-std::string told(const Problems& problems)
-{
+std::string told(const Problems& problems) {
     std::string out;
     for (const Problem& problem : problems)
         out += problem.code + "@" + problem.at + " ";
     return out;
 }
 
-std::string told(const Verification& found)
-{
+std::string told(const Verification& found) {
     std::string out;
     for (const RecordProblem& each : found.problems)
         out += each.file + ":" + each.problem.code + " ";
     return out;
 }
 
-std::string json_of(const Diary& diary)
-{
+std::string json_of(const Diary& diary) {
     const Result<std::string> json = diary_to_json(diary);
     EXPECT_TRUE(json.ok()) << told(json.problems());
     return json ? *json : "";
 }
 
-TEST(Diary, ReadsBackEverythingAndWritesTheSameBytes)
-{
+TEST(Diary, ReadsBackEverythingAndWritesTheSameBytes) {
     const Diary diary = full_diary();
     const std::string json = json_of(diary);
     const Result<Diary> again = read_diary(json);
@@ -59,8 +55,7 @@ TEST(Diary, ReadsBackEverythingAndWritesTheSameBytes)
     EXPECT_EQ(diary_edf(*again).value(), diary_edf(diary).value());
 }
 
-TEST(Diary, RandomNightsReadBackTheSame)
-{
+TEST(Diary, RandomNightsReadBackTheSame) {
     RandomNights random(81);
     for (int round = 0; round < 300; ++round) {
         Night night = random.night(true);
@@ -72,8 +67,7 @@ TEST(Diary, RandomNightsReadBackTheSame)
     }
 }
 
-TEST(Diary, MarksEveryValueOfTheNight)
-{
+TEST(Diary, MarksEveryValueOfTheNight) {
     Diary diary = full_diary();
     const Json json = Json::parse(json_of(diary));
     EXPECT_EQ(json["night_origins"]["/lights_out"], "reported");
@@ -85,8 +79,7 @@ TEST(Diary, MarksEveryValueOfTheNight)
     EXPECT_EQ(json["estimate"]["origin"], "derived");
 }
 
-TEST(Diary, DerivedValueThatDoesNotFollowIsRefusedWithItsPlace)
-{
+TEST(Diary, DerivedValueThatDoesNotFollowIsRefusedWithItsPlace) {
     Json json = Json::parse(json_of(full_diary()));
     json["estimate"]["needed"]["best_guess"] = 480;
     json["evening"]["value"] = "2026-11-01";
@@ -95,8 +88,7 @@ TEST(Diary, DerivedValueThatDoesNotFollowIsRefusedWithItsPlace)
     EXPECT_EQ(exit_status(read_diary(json.dump()).problems()), 1);
 }
 
-TEST(Diary, UnknownAndMissingKeysAreNamed)
-{
+TEST(Diary, UnknownAndMissingKeysAreNamed) {
     Json json = Json::parse(json_of(full_diary()));
     json["events"][0]["mood"] = "fine";
     json["night_origins"].erase("/lights_out");
@@ -109,8 +101,7 @@ TEST(Diary, UnknownAndMissingKeysAreNamed)
     EXPECT_EQ(exit_status(read_diary(json.dump()).problems()), 2);
 }
 
-TEST(Diary, OpenContradictionIsCarriedInsteadOfAnEstimate)
-{
+TEST(Diary, OpenContradictionIsCarriedInsteadOfAnEstimate) {
     Night night = test::example_night();
     std::swap(night.lights_out, night.lights_on);
     const std::string text = json_of(diary_of(night));
@@ -122,8 +113,7 @@ TEST(Diary, OpenContradictionIsCarriedInsteadOfAnEstimate)
     EXPECT_TRUE(diary_edf(*again).ok());
 }
 
-TEST(Diary, NeedsToKnowWhoseNightAndOneTime)
-{
+TEST(Diary, NeedsToKnowWhoseNightAndOneTime) {
     Night night = test::example_night();
     night.of = std::nullopt;
     EXPECT_EQ(told(diary_from_night(night).problems()), "no_visit@/visit ");
@@ -133,8 +123,7 @@ TEST(Diary, NeedsToKnowWhoseNightAndOneTime)
     EXPECT_EQ(told(diary_from_night(empty).problems()), "no_dated_entry@ ");
 }
 
-TEST(Diary, StartsAtRecordingElseLightsOutElseFirstEntry)
-{
+TEST(Diary, StartsAtRecordingElseLightsOutElseFirstEntry) {
     Night night = test::example_night();
     night.recording_from =
         TimeRange{night.recording_from->earliest,
@@ -148,8 +137,7 @@ TEST(Diary, StartsAtRecordingElseLightsOutElseFirstEntry)
     EXPECT_EQ(diary_start(diary_of(night))->basis, "first_entry");
 }
 
-TEST(Diary, EveningRunsFromNoonToNoon)
-{
+TEST(Diary, EveningRunsFromNoonToNoon) {
     const auto evening = [](const std::string& when) {
         return *diary_evening(diary_of(test::night_of(
             "{'format':'evenfall.night/1','visit':{'code':'SM-1','night':1},'zone':'America/"
@@ -163,8 +151,7 @@ TEST(Diary, EveningRunsFromNoonToNoon)
     EXPECT_EQ(evening("2027-01-01T02:00"), "2026-12-31");
 }
 
-TEST(Diary, TextWithControlCharactersOrNotUtf8IsRefused)
-{
+TEST(Diary, TextWithControlCharactersOrNotUtf8IsRefused) {
     Diary diary = full_diary();
     diary.notes[0].text = "a\x14"
                           "b";
@@ -173,8 +160,7 @@ TEST(Diary, TextWithControlCharactersOrNotUtf8IsRefused)
               "bad_text@/events/1/comment bad_text@/notes/0/text ");
 }
 
-TEST(Record, IsWrittenWholeWithItsModes)
-{
+TEST(Record, IsWrittenWholeWithItsModes) {
     TemporaryDirectory parent;
     const auto path = write_record(full_diary(), parent.path(), {{"summary.txt", "hello"}});
     ASSERT_TRUE(path.ok()) << told(path.problems());
@@ -189,15 +175,14 @@ TEST(Record, IsWrittenWholeWithItsModes)
         EXPECT_EQ(info.st_mode & 0777, 0600u);
     }
     std::sort(names.begin(), names.end());
-    EXPECT_EQ(names,
-              (std::vector<std::string>{"SHA256SUMS", "diary.edf", "diary.json", "summary.txt"}));
+    EXPECT_EQ(names, (std::vector<std::string>{"SHA256SUMS", "diary.edf", "diary.fhir.json",
+                                               "diary.json", "summary.txt"}));
     EXPECT_EQ(told(verify_record(*path)), "");
     EXPECT_EQ(std::distance(fs::directory_iterator(parent.path()), fs::directory_iterator()),
               1); // nothing else is left
 }
 
-TEST(Record, ExistingFolderIsRefusedAndUntouched)
-{
+TEST(Record, ExistingFolderIsRefusedAndUntouched) {
     TemporaryDirectory parent;
     fs::create_directory(parent.path() / "SM-0417_night-1_2026-10-31");
     const auto path = write_record(full_diary(), parent.path());
@@ -208,16 +193,14 @@ TEST(Record, ExistingFolderIsRefusedAndUntouched)
     EXPECT_EQ(std::distance(fs::directory_iterator(parent.path()), fs::directory_iterator()), 1);
 }
 
-TEST(Record, MissingParentIsAnIoProblemAndLeavesNothing)
-{
+TEST(Record, MissingParentIsAnIoProblemAndLeavesNothing) {
     TemporaryDirectory parent;
     const auto path = write_record(full_diary(), parent.path() / "no" / "such");
     EXPECT_EQ(exit_status(path.problems()), 3);
     EXPECT_TRUE(fs::is_empty(parent.path()));
 }
 
-TEST(Record, LeftoverOfAKilledWriterIsCleared)
-{
+TEST(Record, LeftoverOfAKilledWriterIsCleared) {
     TemporaryDirectory parent;
     // No process has this number: it is above the largest that Linux gives out.
     const fs::path leftover = parent.path() / ".SM-0417_night-1_2026-10-31.99999999.part";
@@ -227,9 +210,9 @@ TEST(Record, LeftoverOfAKilledWriterIsCleared)
     EXPECT_FALSE(fs::exists(leftover));
 }
 
-TEST(Record, FileNamesOutsideTheFolderAreRefused)
-{
-    for (const char* name : {"../x", "", "SHA256SUMS", "diary.json", ".hidden", "a\nb"})
+TEST(Record, FileNamesOutsideTheFolderAreRefused) {
+    for (const char* name :
+         {"../x", "", "SHA256SUMS", "diary.json", "diary.fhir.json", ".hidden", "a\nb"})
         EXPECT_EQ(exit_status(record_files(full_diary(), {{name, "x"}}).problems()), 1) << name;
 }
 
@@ -239,35 +222,30 @@ class Verify : public testing::Test {
     fs::path record;
     void SetUp() override { record = write_record(full_diary(), parent.path()).value(); }
     std::string found() { return told(verify_record(record)); }
-    void put(const std::string& name, const std::string& bytes)
-    {
+    void put(const std::string& name, const std::string& bytes) {
         std::ofstream(record / name, std::ios::binary) << bytes;
     }
     /// Makes the sums right again, as somebody who changes a file on purpose would.
-    void sum_again()
-    {
-        std::string command =
-            "cd '" + record.string() + "' && sha256sum diary.json diary.edf > SHA256SUMS";
+    void sum_again() {
+        std::string command = "cd '" + record.string() +
+                              "' && sha256sum diary.json diary.edf diary.fhir.json > SHA256SUMS";
         ASSERT_EQ(std::system(command.c_str()), 0);
     }
 };
 
-TEST_F(Verify, NamesMissingAndExtraFiles)
-{
+TEST_F(Verify, NamesMissingAndExtraFiles) {
     fs::remove(record / "diary.edf");
     put("notes.txt", "x");
     fs::create_directory(record / "more");
     EXPECT_EQ(found(), "more:extra_file diary.edf:missing_file notes.txt:extra_file ");
 }
 
-TEST_F(Verify, NamesAChangedFile)
-{
+TEST_F(Verify, NamesAChangedFile) {
     put("diary.edf", slurp(record / "diary.edf").replace(600, 1, "#"));
     EXPECT_NE(found().find("diary.edf:wrong_sum"), std::string::npos);
 }
 
-TEST_F(Verify, NamesTheEventThatDiffersBetweenTheFiles)
-{
+TEST_F(Verify, NamesTheEventThatDiffersBetweenTheFiles) {
     std::string edf = slurp(record / "diary.edf");
     const std::size_t at = edf.find("-480\x14Into bed");
     ASSERT_NE(at, std::string::npos);
@@ -278,25 +256,59 @@ TEST_F(Verify, NamesTheEventThatDiffersBetweenTheFiles)
     EXPECT_NE(result.problems[0].problem.text.find("Into bed"), std::string::npos);
 }
 
-TEST_F(Verify, NamesAFolderThatWasRenamed)
-{
+TEST_F(Verify, NamesTheValueThatDiffersInTheFhirFile) {
+    const std::string right = slurp(record / "diary.fhir.json");
+    const auto spoilt = [&](const std::string& from, const std::string& to) {
+        std::string fhir = right;
+        const std::size_t at = fhir.find(from);
+        EXPECT_NE(at, std::string::npos) << from;
+        put("diary.fhir.json", fhir.replace(at, from.size(), to));
+        sum_again();
+        const Verification result = verify_record(record);
+        std::string out;
+        for (const RecordProblem& each : result.problems)
+            out += each.file + ":" + each.problem.code + "@" + each.problem.at + " " +
+                   each.problem.text + "\n";
+        return out;
+    };
+    EXPECT_EQ(
+        spoilt("\"value\":47.5", "\"value\":40.5"),
+        "diary.fhir.json:not_from_diary@/entry/6/resource/valueQuantity/value 40.5; right, by "
+        "diary.json, would be 47.5\n");
+    EXPECT_EQ(spoilt("\"status\":\"final\"", "\"status\":\"amended\""),
+              "diary.fhir.json:not_from_diary@/entry/4/resource/status \"amended\"; right, by "
+              "diary.json, would be \"final\"\n");
+    EXPECT_EQ(spoilt("\"status\":\"final\",", ""),
+              "diary.fhir.json:not_from_diary@/entry/4/resource/status nothing; right, by "
+              "diary.json, would be \"final\"\n");
+    // The same values in another form.
+    const std::string decimal = "\"value\":47.5";
+    const std::string byte = std::to_string(right.find(decimal) + decimal.size());
+    EXPECT_EQ(spoilt(decimal, decimal + "0")
+                  .find("diary.fhir.json:not_from_diary@byte " + byte + " differs"),
+              0u);
+    // The own rules speak as well.
+    EXPECT_NE(spoilt("\"valueInteger\":4", "\"valueInteger\":4.5").find("not_integer@/entry/7/"),
+              std::string::npos);
+    fs::remove(record / "diary.fhir.json");
+    EXPECT_EQ(found(), "diary.fhir.json:missing_file ");
+}
+
+TEST_F(Verify, NamesAFolderThatWasRenamed) {
     fs::rename(record, parent.path() / "SM-0418_night-1_2026-10-31");
     record = parent.path() / "SM-0418_night-1_2026-10-31";
     EXPECT_EQ(found(), ":wrong_name ");
 }
 
-TEST_F(Verify, RefusesABrokenListOfSums)
-{
+TEST_F(Verify, RefusesABrokenListOfSums) {
     put("SHA256SUMS", slurp(record / "SHA256SUMS") + "00  x");
     EXPECT_EQ(found(), "SHA256SUMS:bad_line ");
     put("SHA256SUMS", "");
-    EXPECT_EQ(
-        found(),
-        "SHA256SUMS:not_listed SHA256SUMS:not_listed diary.edf:extra_file diary.json:extra_file ");
+    EXPECT_EQ(found(), "SHA256SUMS:not_listed SHA256SUMS:not_listed SHA256SUMS:not_listed "
+                       "diary.edf:extra_file diary.fhir.json:extra_file diary.json:extra_file ");
 }
 
-TEST_F(Verify, FlippedByteOrCutAnywhereIsNoticed)
-{
+TEST_F(Verify, FlippedByteOrCutAnywhereIsNoticed) {
     for (const char* name : {"diary.json", "diary.edf", "SHA256SUMS"}) {
         const std::string right = slurp(record / name);
         for (std::size_t i = 0; i < right.size(); i += 7) {
@@ -312,13 +324,11 @@ TEST_F(Verify, FlippedByteOrCutAnywhereIsNoticed)
     EXPECT_EQ(found(), "");
 }
 
-TEST_F(Verify, FolderThatIsNotThereIsAnIoProblem)
-{
+TEST_F(Verify, FolderThatIsNotThereIsAnIoProblem) {
     EXPECT_EQ(verify_record(parent.path() / "none").exit_status(), 3);
 }
 
-TEST(Events, EveryKindHasATextOfItsOwn)
-{
+TEST(Events, EveryKindHasATextOfItsOwn) {
     std::vector<std::string> texts;
     for (const char* kind : {"recording_starts",
                              "lights_off",
@@ -349,8 +359,7 @@ TEST(Events, EveryKindHasATextOfItsOwn)
     EXPECT_FALSE(event_text("sleep_stage"));
 }
 
-TEST(Events, OrderInWhichTheyWereToldDoesNotChangeTheFile)
-{
+TEST(Events, OrderInWhichTheyWereToldDoesNotChangeTheFile) {
     Diary diary = full_diary();
     const std::string before = diary_edf(diary).value();
     std::reverse(diary.events.begin(), diary.events.end());
