@@ -19,20 +19,24 @@ namespace {
 constexpr std::string_view ucum = "http://unitsofmeasure.org";
 constexpr std::string_view loinc = "http://loinc.org";
 
-Json quantity(Json value, std::string_view unit) {
+Json quantity(Json value, std::string_view unit)
+{
     return Json{{"value", std::move(value)}, {"unit", unit}, {"system", ucum}, {"code", unit}};
 }
 
-Json minutes(Span span) {
+Json minutes(Span span)
+{
     return quantity(minutes_json(span), "min");
 }
 
-Json reference(const std::string& url) {
+Json reference(const std::string& url)
+{
     return Json{{"reference", url}};
 }
 
 /// urn:uuid, see fhir.h.
-std::string urn(const std::string& named) {
+std::string urn(const std::string& named)
+{
     std::string hex = sha256_hex("evenfall.fhir/1|" + named).substr(0, 32);
     hex[12] = '8'; // version
     const char sixteen = hex[16];
@@ -44,7 +48,8 @@ std::string urn(const std::string& named) {
 }
 
 /// Can FHIR's string carry it? (R4, datatypes: not empty, no control characters but three.)
-bool fits_string(const std::string& text) {
+bool fits_string(const std::string& text)
+{
     return plain_text(text) && text.find_first_not_of(" \t\r\n") != std::string::npos;
 }
 
@@ -56,12 +61,14 @@ class Scribe {
     const Diary& diary() const { return diary_; }
     const Problems& problems() const { return problems_; }
 
-    void refuse(std::string code, const std::string& at, std::string text) {
+    void refuse(std::string code, const std::string& at, std::string text)
+    {
         problems_.push_back({Fault::refused, std::move(code), at, std::move(text)});
     }
 
     /// Local time of the night. R4 knows offsets up to 14 h: beyond, the same instant in UTC.
-    std::string time(Instant when, const std::string& at) {
+    std::string time(Instant when, const std::string& at)
+    {
         std::chrono::seconds offset = diary_.night.offset_at(when);
         if (offset > std::chrono::hours(14) || offset < -std::chrono::hours(14))
             offset = std::chrono::seconds(0);
@@ -72,7 +79,8 @@ class Scribe {
         return text;
     }
 
-    Json text(const std::string& value, const std::string& at) {
+    Json text(const std::string& value, const std::string& at)
+    {
         constexpr std::size_t most = 1u << 20; // R4, datatypes: string
         if (value.size() > most)
             refuse("too_long", at, "longer than a mebibyte; right would be less");
@@ -89,7 +97,8 @@ class Response {
   public:
     explicit Response(Scribe& scribe) : scribe_(scribe) {}
 
-    Json items() {
+    Json items()
+    {
         const Diary& diary = scribe_.diary();
         const Night& night = diary.night;
         put_derived();
@@ -136,32 +145,37 @@ class Response {
     Json items_ = Json::array();
 
     static void put(Json& where, const std::string& link, const char* type, Json value,
-                    const std::string& at) {
+                    const std::string& at)
+    {
         where.push_back(Json{{"id", at},
                              {"linkId", link},
                              {"answer", Json::array({Json{{type, std::move(value)}}})}});
     }
 
     /// A group that nothing was answered in is absent.
-    static void put_group(Json& where, const std::string& link, Json items) {
+    static void put_group(Json& where, const std::string& link, Json items)
+    {
         if (!items.empty())
             where.push_back(Json{{"linkId", link}, {"item", std::move(items)}});
     }
 
     void put_text(Json& where, const std::string& link, const std::string& value,
-                  const std::string& at) {
+                  const std::string& at)
+    {
         if (!value.empty())
             put(where, link, "valueString", scribe_.text(value, at), at);
     }
 
     void put_minutes(Json& where, const std::string& link, const std::optional<Span>& value,
-                     const std::string& at) {
+                     const std::string& at)
+    {
         if (value)
             put(where, link, "valueQuantity", minutes(*value), at);
     }
 
     void put_time(Json& where, const std::string& link, const std::optional<TimeRange>& value,
-                  const std::string& at) {
+                  const std::string& at)
+    {
         if (!value)
             return;
         Json times = Json::array();
@@ -177,7 +191,8 @@ class Response {
         put_group(where, link, std::move(times));
     }
 
-    void put_derived() {
+    void put_derived()
+    {
         const Diary& diary = scribe_.diary();
         Json answers = Json::array();
         const auto add = [&](const std::string& at) {
@@ -197,7 +212,8 @@ class Response {
             items_.push_back(Json{{"linkId", "derived"}, {"answer", std::move(answers)}});
     }
 
-    void put_awake() {
+    void put_awake()
+    {
         const Night& night = scribe_.diary().night;
         Json awake = Json::array();
         if (night.awake)
@@ -222,7 +238,8 @@ class Response {
         put_group(items_, "awake", std::move(awake));
     }
 
-    void put_removal(const Removal& removal, const std::string& at) {
+    void put_removal(const Removal& removal, const std::string& at)
+    {
         Json off = Json::array();
         put_text(off, "off.sensor", removal.sensor, at + "/sensor");
         // A missing end means something: it is said, not left out.
@@ -235,7 +252,8 @@ class Response {
         put_group(items_, "off", std::move(off));
     }
 
-    void put_answer(const DiaryAnswer& given, const std::string& at) {
+    void put_answer(const DiaryAnswer& given, const std::string& at)
+    {
         Json answer = Json::array();
         put_text(answer, "answer.question", given.question, at + "/question");
         const Json& value = given.answer;
@@ -263,7 +281,8 @@ class Response {
         put_group(items_, "answer", std::move(answer));
     }
 
-    void put_event(const DiaryEvent& event, const std::string& at) {
+    void put_event(const DiaryEvent& event, const std::string& at)
+    {
         Json items = Json::array();
         put_text(items, "event.kind", event.kind, at + "/kind");
         put_time(items, "event.when", event.at, at + "/at");
@@ -273,7 +292,8 @@ class Response {
         put_group(items_, "event", std::move(items));
     }
 
-    void put_signal_check(const SignalCheck& check, const std::string& at) {
+    void put_signal_check(const SignalCheck& check, const std::string& at)
+    {
         Json items = Json::array();
         put(items, "signal_check.at", "valueDateTime", scribe_.time(check.at, at + "/at"),
             at + "/at");
@@ -289,7 +309,8 @@ class Bundler {
   public:
     Bundler(const Diary& diary, DiaryStart start, std::string record)
         : scribe_(diary), diary_(diary), record_(std::move(record)),
-          whole_(TimeRange::exactly(start.at)) {
+          whole_(TimeRange::exactly(start.at))
+    {
         for (const DiaryEvent& event : all_events(diary)) {
             whole_.earliest = std::min(whole_.earliest, event.at.earliest);
             whole_.latest =
@@ -297,24 +318,8 @@ class Bundler {
         }
     }
 
-    Result<std::string> write() {
-        patient_ = urn(diary_.of.code + "|patient");
-        response_ = own_urn("response");
-        Json patient{{"resourceType", "Patient"},
-                     {"identifier", Json::array({Json{{"system", fhir::study_code_system},
-                                                      {"value", diary_.of.code}}})}};
-        add(patient_, std::move(patient));
-        add(urn("codes"), fhir::code_system());
-        add(urn("questionnaire"), fhir::questionnaire());
-        add_response();
-        const Problems contradictory = contradictions(diary_.night);
-        if (contradictory.empty())
-            add_observations();
-        else
-            add_contradictions(contradictory);
-        add_provenance();
-        if (!scribe_.problems().empty())
-            return scribe_.problems();
+    Result<std::string> write()
+    {
         try {
             return lines();
         } catch (const Json::exception&) {
@@ -324,14 +329,30 @@ class Bundler {
     }
 
   private:
-    /// One resource on a line: small, and two files still compare line by line.
-    std::string lines() const {
+    Result<std::string> lines()
+    {
+        patient_ = urn(diary_.of.code + "|patient");
+        response_ = own_urn("response");
+        Json patient{{"resourceType", "Patient"},
+                     {"identifier", Json::array({Json{{"system", fhir::study_code_system},
+                                                      {"value", diary_.of.code}}})}};
+        add(patient_, patient);
+        static const std::string codes = fhir::code_system().dump(); // the same in every record
+        static const std::string questions = fhir::questionnaire().dump();
+        add_line(Json{{"fullUrl", urn("codes")}}, codes);
+        add_line(Json{{"fullUrl", urn("questionnaire")}}, questions);
+        add_response();
+        const Problems contradictory = contradictions(diary_.night);
+        if (contradictory.empty())
+            add_observations();
+        else
+            add_contradictions(contradictory);
+        add_provenance();
+        if (!scribe_.problems().empty())
+            return scribe_.problems();
         const Json name{{"system", "urn:ietf:rfc:3986"}, {"value", own_urn("bundle")}};
-        std::string text = R"({"resourceType":"Bundle","identifier":)" + name.dump() +
-                           R"(,"type":"collection","entry":[)";
-        for (std::size_t i = 0; i < entries_.size(); ++i)
-            text += (i == 0 ? "\n" : ",\n") + entries_[i].dump();
-        return text + "\n]}\n";
+        return R"({"resourceType":"Bundle","identifier":)" + name.dump() +
+               R"(,"type":"collection","entry":[)" + entries_ + "\n]}\n";
     }
 
     Scribe scribe_;
@@ -340,22 +361,33 @@ class Bundler {
     TimeRange whole_; ///< holds everything in the diary that has a time
     std::string patient_, response_;
     std::vector<std::string> observations_;
-    Json entries_ = Json::array();
+    std::string entries_; ///< one on a line: small, and two files still compare line by line
 
-    std::string own_urn(const std::string& role) const {
+    std::string own_urn(const std::string& role) const
+    {
         return urn(diary_.of.code + "|" + std::to_string(diary_.of.night) + "|" + role);
     }
 
-    void add(const std::string& url, Json resource) {
-        entries_.push_back(Json{{"fullUrl", url}, {"resource", std::move(resource)}});
+    void add(const std::string& url, const Json& resource)
+    {
+        add_line(Json{{"fullUrl", url}}, resource.dump());
     }
 
-    Json identifier(const std::string& at) const {
+    void add_line(const Json& name, const std::string& resource)
+    {
+        std::string line = name.dump(); // {"fullUrl":"..."}
+        line.pop_back();
+        entries_ += (entries_.empty() ? "\n" : ",\n") + line + ",\"resource\":" + resource + "}";
+    }
+
+    Json identifier(const std::string& at) const
+    {
         return Json{{"system", fhir::diary_value_system},
                     {"value", record_ + "/diary.json" + (at.empty() ? "" : "#" + at)}};
     }
 
-    void add_response() {
+    void add_response()
+    {
         Json json{{"resourceType", "QuestionnaireResponse"},
                   {"identifier", identifier("")},
                   {"questionnaire", std::string(fhir::questionnaire_url) + "|" +
@@ -365,11 +397,12 @@ class Bundler {
                   {"authored", diary_.journal.empty() ? last_said().substr(0, 10) : last_said()}};
         if (Json items = Response(scribe_).items(); !items.empty())
             json["item"] = std::move(items);
-        add(response_, std::move(json));
+        add(response_, json);
     }
 
     /// When the answers were given; without a journal, no earlier than this. See fhir.h.
-    std::string last_said() {
+    std::string last_said()
+    {
         if (diary_.journal.empty())
             return scribe_.time(whole_.latest, "/night");
         const auto last =
@@ -382,7 +415,8 @@ class Bundler {
 
     /// From the earliest beginning to the latest end; where one is unknown, or they come in the
     /// wrong order, everything that the diary holds.
-    Json period(std::optional<TimeRange> from, std::optional<TimeRange> to) {
+    Json period(std::optional<TimeRange> from, std::optional<TimeRange> to)
+    {
         Instant begin = from ? from->earliest : whole_.earliest;
         Instant end = to ? to->latest : whole_.latest;
         if (begin > end) {
@@ -394,7 +428,8 @@ class Bundler {
 
     /// An Observation without its value, and its name among the entries.
     Json observation(const std::string& role, std::string_view code, const std::string& at,
-                     Json when, const std::vector<std::string>& from = {}) {
+                     Json when, const std::vector<std::string>& from = {})
+    {
         Json json{
             {"resourceType", "Observation"},
             {"identifier", Json::array({identifier(at)})},
@@ -423,7 +458,8 @@ class Bundler {
     }
 
     static void component(Json& where, std::string_view code, const char* type, Json value,
-                          const std::string& at) {
+                          const std::string& at)
+    {
         if (!where.contains("component"))
             where["component"] = Json::array();
         where["component"].push_back(
@@ -432,7 +468,8 @@ class Bundler {
                  {type, std::move(value)}});
     }
 
-    void add_observations() {
+    void add_observations()
+    {
         const Json estimated = estimate_to_json(estimate(diary_.night));
         add_measures(estimated["diary"]);
         add_bounds(estimated);
@@ -449,7 +486,8 @@ class Bundler {
         std::vector<std::string> of; ///< the measures that it is worked out from
     };
 
-    void add_measures(const Json& measures) {
+    void add_measures(const Json& measures)
+    {
         const Night& night = diary_.night;
         std::optional<TimeRange> asleep = night.lights_out;
         std::optional<TimeRange> tried = night.final_waking;
@@ -480,14 +518,15 @@ class Bundler {
                 json["valueInteger"] = value;
             else
                 json["valueQuantity"] = quantity(value, each.unit);
-            add(own_urn(each.code), std::move(json));
+            add(own_urn(each.code), json);
         }
     }
 
     Json window_period() { return period(window_from(diary_.night), window_to(diary_.night)); }
 
     Json bounds(const std::string& role, std::string_view code, const Json& found,
-                const std::string& at) {
+                const std::string& at)
+    {
         Json json = observation(role, code, at, window_period());
         for (const char* key : {"at_least", "best_guess", "at_most"})
             component(json, key, "valueQuantity", quantity(found[key], "min"),
@@ -496,7 +535,8 @@ class Bundler {
     }
 
     /// Where the window is unknown there are no bounds.
-    void add_bounds(const Json& estimated) {
+    void add_bounds(const Json& estimated)
+    {
         if (!estimated["window"].contains("best_guess"))
             return;
         add(own_urn("window"), bounds("window", "window", estimated["window"], "/estimate/window"));
@@ -505,7 +545,7 @@ class Bundler {
             const std::string role = "sensor_on|" + sensor;
             Json json = bounds(role, "sensor_on", found, pointer("/estimate/sensors", sensor));
             component(json, "sensor", "valueString", sensor, pointer("/night/sensors", index++));
-            add(own_urn(role), std::move(json));
+            add(own_urn(role), json);
         }
         Json usable = bounds("usable", "usable", estimated["needed"], "/estimate/needed");
         if (estimated["needed"].contains("chance_enough"))
@@ -514,16 +554,17 @@ class Bundler {
                       "/estimate/needed/chance_enough");
         component(usable, "need", "valueQuantity", minutes(diary_.night.need.minutes),
                   "/night/need/minutes");
-        add(own_urn("usable"), std::move(usable));
+        add(own_urn("usable"), usable);
         Json asleep = bounds("usable_asleep", "usable_asleep", estimated["needed_asleep"],
                              "/estimate/needed_asleep");
         for (std::size_t i = 0; i < estimated["wake_missing"].size(); ++i)
             component(asleep, "wake_missing", "valueString", estimated["wake_missing"][i],
                       pointer("/estimate/wake_missing", i));
-        add(own_urn("usable_asleep"), std::move(asleep));
+        add(own_urn("usable_asleep"), asleep);
     }
 
-    void add_verdict(const Json& word) {
+    void add_verdict(const Json& word)
+    {
         std::vector<std::string> from;
         if (word != "unknown")
             from.emplace_back("usable");
@@ -532,10 +573,11 @@ class Bundler {
             Json{{"coding", Json::array({fhir::coding(word.get<std::string>())})}};
         component(json, "need", "valueQuantity", minutes(diary_.night.need.minutes),
                   "/night/need/minutes");
-        add(own_urn("verdict"), std::move(json));
+        add(own_urn("verdict"), json);
     }
 
-    void add_lost(const Json& loss, std::size_t index) {
+    void add_lost(const Json& loss, std::size_t index)
+    {
         const std::string at = pointer("/estimate/lost", index);
         // By number: a sensor may be called late_start as well.
         const std::string role = "lost|" + std::to_string(index);
@@ -546,10 +588,11 @@ class Bundler {
                   at + "/minutes");
         component(json, "lost_alone", "valueQuantity", quantity(loss["alone"], "min"),
                   at + "/alone");
-        add(own_urn(role), std::move(json));
+        add(own_urn(role), json);
     }
 
-    void add_contradictions(const Problems& found) {
+    void add_contradictions(const Problems& found)
+    {
         Json json{{"resourceType", "OperationOutcome"}, {"issue", Json::array()}};
         for (std::size_t i = 0; i < found.size(); ++i)
             json["issue"].push_back(Json{{"id", pointer("/problems", i)},
@@ -557,10 +600,11 @@ class Bundler {
                                          {"code", "business-rule"},
                                          {"details", Json{{"text", found[i].code}}},
                                          {"diagnostics", found[i].at + ": " + found[i].text}});
-        add(own_urn("contradictions"), std::move(json));
+        add(own_urn("contradictions"), json);
     }
 
-    static Json agent(std::string_view type, Json who) {
+    static Json agent(std::string_view type, Json who)
+    {
         return Json{
             {"type",
              Json{{"coding",
@@ -571,7 +615,8 @@ class Bundler {
             {"who", std::move(who)}};
     }
 
-    void add_provenance() {
+    void add_provenance()
+    {
         Json targets = Json::array({reference(response_)});
         for (const std::string& each : observations_)
             targets.push_back(reference(each));
@@ -588,13 +633,14 @@ class Bundler {
                   {"entity", Json::array({Json{{"role", "source"},
                                                {"what", Json{{"identifier", identifier("")},
                                                              {"display", "diary.json"}}}}})}};
-        add(own_urn("provenance"), std::move(json));
+        add(own_urn("provenance"), json);
     }
 };
 
 } // namespace
 
-Result<std::string> diary_fhir(const Diary& diary) {
+Result<std::string> diary_fhir(const Diary& diary)
+{
     const Result<DiaryStart> start = diary_start(diary);
     const Result<std::string> record = record_name(diary);
     if (!start || !record)

@@ -55,30 +55,35 @@ constexpr std::array answer_types{
 };
 
 template <class List>
-bool among(const List& list, std::string_view word) {
+bool among(const List& list, std::string_view word)
+{
     return std::find(list.begin(), list.end(), word) != list.end();
 }
 
-const std::string* text_of(const Json& json, const char* key) {
+const std::string* text_of(const Json& json, const char* key)
+{
     const auto found = json.is_object() ? json.find(key) : json.end();
     return found != json.end() && found->is_string() ? found->get_ptr<const std::string*>()
                                                      : nullptr;
 }
 
-const Json* list_of(const Json& json, const char* key) {
+const Json* list_of(const Json& json, const char* key)
+{
     const auto found = json.is_object() ? json.find(key) : json.end();
     return found != json.end() && found->is_array() ? &*found : nullptr;
 }
 
 /// R4's dateTime (datatypes): a year, month, day, or a moment with seconds and a zone.
-bool well_formed_time(const std::string& text) {
+bool well_formed_time(const std::string& text)
+{
     static const std::regex form("(?!0000)[0-9]{4}(-(0[1-9]|1[0-2])(-(0[1-9]|[12][0-9]|3[01])"
                                  "(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?"
                                  "(Z|[+-](0[0-9]|1[0-3]):[0-5][0-9]|[+-]14:00))?)?)?");
     return text.size() < 60 && std::regex_match(text, form);
 }
 
-std::optional<Instant> moment(const std::string& text) {
+std::optional<Instant> moment(const std::string& text)
+{
     const Result<WrittenTime> written = parse_time(text);
     if (!written || !written->offset)
         return std::nullopt;
@@ -90,7 +95,8 @@ class FhirChecker {
   public:
     explicit FhirChecker(const Json& bundle) : bundle_(bundle) {}
 
-    Problems check() {
+    Problems check()
+    {
         const std::string* type = text_of(bundle_, "resourceType");
         const Json* entries = list_of(bundle_, "entry");
         if (!type || *type != "Bundle" || !entries) {
@@ -113,11 +119,13 @@ class FhirChecker {
     std::map<std::string, std::map<std::string, const Json*>> code_systems_; // by url, by code
     std::set<std::string> ids_;                                              // in this resource
 
-    void add(std::string code, std::string at, std::string text) {
+    void add(std::string code, std::string at, std::string text)
+    {
         problems_.push_back({Fault::refused, std::move(code), std::move(at), std::move(text)});
     }
 
-    void gather(const Json& entry, const std::string& at) {
+    void gather(const Json& entry, const std::string& at)
+    {
         static const std::regex form(
             "urn:uuid:[0-9a-f]{8}-[0-9a-f]{4}-[1-8][0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}");
         const std::string* url = text_of(entry, "fullUrl");
@@ -149,7 +157,8 @@ class FhirChecker {
         }
     }
 
-    void check_links(const Json& where, const std::string& at, std::set<std::string>& links) {
+    void check_links(const Json& where, const std::string& at, std::set<std::string>& links)
+    {
         const Json* items = list_of(where, "item");
         for (std::size_t i = 0; items && i < items->size(); ++i) {
             const std::string here = pointer(at + "/item", i);
@@ -161,7 +170,8 @@ class FhirChecker {
         }
     }
 
-    void walk(const Json& json, const std::string& at, std::string_view key) {
+    void walk(const Json& json, const std::string& at, std::string_view key)
+    {
         if (json.is_null())
             add("null_value", at, "null; right would be a value, or no such key");
         else if ((json.is_structured() && json.empty()) ||
@@ -183,7 +193,8 @@ class FhirChecker {
             walk(value, pointer(at, std::string_view(name)), name);
     }
 
-    void check_integer(const Json& json, const std::string& at) {
+    void check_integer(const Json& json, const std::string& at)
+    {
         using Int = std::numeric_limits<std::int32_t>;
         const bool fits = json.is_number_integer() &&
                           (!json.is_number_unsigned() ||
@@ -194,14 +205,16 @@ class FhirChecker {
             add("not_integer", at, json.dump() + "; right would be a whole number of 32 bits");
     }
 
-    void check_time(const Json& json, const std::string& at) {
+    void check_time(const Json& json, const std::string& at)
+    {
         if (!json.is_string() || !well_formed_time(json.get_ref<const std::string&>()))
             add("bad_time", at,
                 json.dump() + "; right would be a date, or a time with seconds and a zone, such "
                               "as 2026-10-31T22:05:00-04:00");
     }
 
-    void check_object(const Json& json, const std::string& at) {
+    void check_object(const Json& json, const std::string& at)
+    {
         for (const std::string_view choice : choices) {
             std::string first;
             for (const auto& [name, value] : json.items()) {
@@ -239,7 +252,8 @@ class FhirChecker {
         check_code(json, at);
     }
 
-    void check_code(const Json& json, const std::string& at) {
+    void check_code(const Json& json, const std::string& at)
+    {
         const std::string* system = text_of(json, "system");
         const std::string* code = text_of(json, "code");
         const auto codes = system ? code_systems_.find(*system) : code_systems_.end();
@@ -257,7 +271,8 @@ class FhirChecker {
                 *display + " is not what " + *code + " is called; right would be " + *right);
     }
 
-    void check_response(const Json& entry, const std::string& at) {
+    void check_response(const Json& entry, const std::string& at)
+    {
         const auto resource = entry.is_object() ? entry.find("resource") : entry.end();
         const std::string* type =
             resource != entry.end() ? text_of(*resource, "resourceType") : nullptr;
@@ -272,7 +287,8 @@ class FhirChecker {
             check_items(*resource, *found->second, at);
     }
 
-    void check_items(const Json& given, const Json& asked, const std::string& at) {
+    void check_items(const Json& given, const Json& asked, const std::string& at)
+    {
         const Json* items = list_of(given, "item");
         const Json* questions = list_of(asked, "item");
         std::set<std::string> seen;
@@ -300,8 +316,8 @@ class FhirChecker {
         }
     }
 
-    void check_answers(const Json& item, const Json& question, bool repeats,
-                       const std::string& at) {
+    void check_answers(const Json& item, const Json& question, bool repeats, const std::string& at)
+    {
         const std::string* asked = text_of(question, "type");
         const Json* answers = list_of(item, "answer");
         if (!answers)
@@ -327,7 +343,8 @@ class FhirChecker {
         }
     }
 
-    static bool same_type(const Json& value, Type type) {
+    static bool same_type(const Json& value, Type type)
+    {
         switch (type) {
         case Type::number_float: // a whole number is a decimal too
             return value.is_number();
@@ -341,11 +358,13 @@ class FhirChecker {
 
 } // namespace
 
-Problems check_fhir(const Json& bundle) {
+Problems check_fhir(const Json& bundle)
+{
     return FhirChecker(bundle).check();
 }
 
-Problems check_fhir_text(std::string_view text) {
+Problems check_fhir_text(std::string_view text)
+{
     const Result<Json> json = parse_json(text);
     return json ? check_fhir(*json) : json.problems();
 }

@@ -77,7 +77,8 @@ constexpr std::array concepts{
     Concept{"unknown", "Cannot be said", "The window has no beginning or no end."},
 };
 
-const Concept& concept_of(std::string_view code) {
+const Concept& concept_of(std::string_view code)
+{
     for (const Concept& each : concepts)
         if (each.code == code)
             return each;
@@ -86,12 +87,14 @@ const Concept& concept_of(std::string_view code) {
 }
 
 /// A question, or a group of them.
-Json question(const std::string& link, const std::string& type, const std::string& text) {
+Json question(const std::string& link, const std::string& type, const std::string& text)
+{
     return Json{{"linkId", link}, {"text", text}, {"type", type}};
 }
 
 Json group(const std::string& link, const std::string& text, std::vector<Json> items,
-           bool repeats = false) {
+           bool repeats = false)
+{
     Json json = question(link, "group", text);
     if (repeats)
         json["repeats"] = true;
@@ -100,7 +103,8 @@ Json group(const std::string& link, const std::string& text, std::vector<Json> i
 }
 
 /// A time that may be uncertain: at, or earliest and latest.
-Json time_group(const std::string& link, const std::string& text) {
+Json time_group(const std::string& link, const std::string& text)
+{
     return group(link, text,
                  {question(link + ".at", "dateTime", text + ", exact"),
                   question(link + ".earliest", "dateTime", text + ", not before"),
@@ -109,7 +113,8 @@ Json time_group(const std::string& link, const std::string& text) {
 
 } // namespace
 
-Json code_system() {
+Json code_system()
+{
     Json json{{"resourceType", "CodeSystem"},
               {"url", code_system_url},
               {"version", "1"},
@@ -126,15 +131,18 @@ Json code_system() {
     return json;
 }
 
-std::string_view definition(std::string_view code) {
+std::string_view definition(std::string_view code)
+{
     return concept_of(code).definition;
 }
 
-Json coding(std::string_view code) {
+Json coding(std::string_view code)
+{
     return Json{{"system", code_system_url}, {"code", code}, {"display", concept_of(code).display}};
 }
 
-Json questionnaire() {
+Json questionnaire()
+{
     Json json{{"resourceType", "Questionnaire"},
               {"url", questionnaire_url},
               {"version", questionnaire_version},

@@ -22,7 +22,8 @@ namespace {
 class TemporaryFolder {
   public:
     explicit TemporaryFolder(std::filesystem::path path) : path_(std::move(path)) {}
-    ~TemporaryFolder() {
+    ~TemporaryFolder()
+    {
         std::error_code ignored;
         if (!kept_)
             std::filesystem::remove_all(path_, ignored);
@@ -41,7 +42,8 @@ constexpr std::string_view temporary_end = ".part";
 
 /// Removes what writers of the same record left here when they were killed. A writer that still
 /// runs keeps its own.
-void remove_leftovers(const std::filesystem::path& parent, const std::string& name) {
+void remove_leftovers(const std::filesystem::path& parent, const std::string& name)
+{
     std::error_code ignored;
     const std::string begin = "." + name + ".";
     for (const auto& entry : std::filesystem::directory_iterator(parent, ignored)) {
@@ -60,7 +62,8 @@ void remove_leftovers(const std::filesystem::path& parent, const std::string& na
     }
 }
 
-Problem exists_already(const std::filesystem::path& path) {
+Problem exists_already(const std::filesystem::path& path)
+{
     return {Fault::refused, "record_exists", "",
             path.string() +
                 " exists already; a record is never overwritten. Right would be another "
@@ -69,7 +72,8 @@ Problem exists_already(const std::filesystem::path& path) {
 
 /// Renames without replacing. Some file systems of sticks do not know that form: there it is looked
 /// for first.
-Status rename_new(const std::filesystem::path& from, const std::filesystem::path& to) {
+Status rename_new(const std::filesystem::path& from, const std::filesystem::path& to)
+{
     if (::renameat2(AT_FDCWD, from.c_str(), AT_FDCWD, to.c_str(), RENAME_NOREPLACE) == 0)
         return Done{};
     if (errno == EEXIST)
@@ -84,14 +88,16 @@ Status rename_new(const std::filesystem::path& from, const std::filesystem::path
     return Done{};
 }
 
-bool plain_file_name(const std::string& name) {
+bool plain_file_name(const std::string& name)
+{
     return !name.empty() && name.size() <= 255 && name[0] != '.' &&
            name.find_first_of("/\\\n\r") == std::string::npos &&
            name.find('\0') == std::string::npos;
 }
 
 /// Whatever a program put into a diary: a record that its own reader would refuse is not written.
-Problems not_read_back(const std::string& json) {
+Problems not_read_back(const std::string& json)
+{
     const Result<Diary> back = read_diary(json);
     Problems problems = back.problems();
     for (Problem& problem : problems)
@@ -108,7 +114,8 @@ Problems not_read_back(const std::string& json) {
 } // namespace
 
 Result<std::vector<RecordFile>> record_files(const Diary& diary,
-                                             const std::vector<RecordFile>& more) {
+                                             const std::vector<RecordFile>& more)
+{
     Result<std::string> json = diary_to_json(diary);
     if (!json)
         return json.problems();
@@ -143,7 +150,8 @@ Result<std::vector<RecordFile>> record_files(const Diary& diary,
 }
 
 Result<std::filesystem::path> write_record(const Diary& diary, const std::filesystem::path& parent,
-                                           const std::vector<RecordFile>& more) {
+                                           const std::vector<RecordFile>& more)
+{
     const Result<std::string> name = record_name(diary);
     if (!name)
         return name.problems();

@@ -21,12 +21,14 @@ namespace {
 constexpr const char* sums_name = "SHA256SUMS";
 constexpr std::array always{"diary.json", "diary.edf", "diary.fhir.json"};
 
-bool always_there(std::string_view name) {
+bool always_there(std::string_view name)
+{
     return std::find(always.begin(), always.end(), name) != always.end();
 }
 
 /// Pointer of the first value, in the order of `a`, that is not the same in both.
-std::optional<std::string> first_difference(const Json& a, const Json& b, const std::string& at) {
+std::optional<std::string> first_difference(const Json& a, const Json& b, const std::string& at)
+{
     if (a.type() == b.type() && a.is_object()) {
         auto other = b.begin();
         for (auto each = a.begin(); each != a.end(); ++each, ++other) {
@@ -55,7 +57,8 @@ class Verifier {
   public:
     explicit Verifier(std::filesystem::path folder) : folder_(std::move(folder)) {}
 
-    Verification verify() {
+    Verification verify()
+    {
         if (!list_folder())
             return std::move(out_);
         for (const char* name : {always[0], always[1], always[2], sums_name})
@@ -76,12 +79,14 @@ class Verifier {
     std::set<std::string> names_;
     std::map<std::string, std::string> contents_;
 
-    void add(const std::string& file, std::string code, std::string at, std::string text) {
+    void add(const std::string& file, std::string code, std::string at, std::string text)
+    {
         out_.problems.push_back(
             {file, {Fault::refused, std::move(code), std::move(at), std::move(text)}});
     }
 
-    bool list_folder() {
+    bool list_folder()
+    {
         std::error_code error;
         std::filesystem::directory_iterator entries(folder_, error);
         for (; !error && entries != std::filesystem::directory_iterator();
@@ -100,7 +105,8 @@ class Verifier {
         return !error;
     }
 
-    void read(const std::string& name) {
+    void read(const std::string& name)
+    {
         const Result<std::string> content = read_file(folder_ / name);
         if (content) {
             contents_[name] = *content;
@@ -110,12 +116,14 @@ class Verifier {
             out_.problems.push_back({name, problem});
     }
 
-    const std::string* content(const std::string& name) const {
+    const std::string* content(const std::string& name) const
+    {
         const auto found = contents_.find(name);
         return found == contents_.end() ? nullptr : &found->second;
     }
 
-    void check_sums() {
+    void check_sums()
+    {
         const std::string* sums = content(sums_name);
         if (!sums)
             return;
@@ -141,7 +149,8 @@ class Verifier {
                     "is not listed in SHA256SUMS; right would be nothing but the record's files");
     }
 
-    void check_sum(const std::string& line, const std::string& at, std::set<std::string>& listed) {
+    void check_sum(const std::string& line, const std::string& at, std::set<std::string>& listed)
+    {
         const bool shaped = line.size() > 66 && line.substr(64, 2) == "  " &&
                             line.find_first_not_of("0123456789abcdef") == 64;
         if (!shaped || line.find('/') != std::string::npos) {
@@ -163,7 +172,8 @@ class Verifier {
         }
     }
 
-    void check_diary() {
+    void check_diary()
+    {
         const std::string* json = content("diary.json");
         if (!json)
             return;
@@ -187,7 +197,8 @@ class Verifier {
 
     /// The same event has the same time in all files: diary.edf is nothing but what diary.json
     /// makes.
-    void check_edf() {
+    void check_edf()
+    {
         const std::string* bytes = content("diary.edf");
         if (!bytes)
             return;
@@ -208,7 +219,8 @@ class Verifier {
     }
 
     /// Likewise: every number in diary.fhir.json is the diary's.
-    void check_fhir_file() {
+    void check_fhir_file()
+    {
         const std::string* bytes = content("diary.fhir.json");
         if (!bytes)
             return;
@@ -237,13 +249,15 @@ class Verifier {
             value(*file) + "; right, by diary.json, would be " + value(*right));
     }
 
-    static std::string differing_byte(const std::string& made, const std::string& bytes) {
+    static std::string differing_byte(const std::string& made, const std::string& bytes)
+    {
         const auto first =
             std::mismatch(made.begin(), made.end(), bytes.begin(), bytes.end()).first;
         return "byte " + std::to_string(first - made.begin());
     }
 
-    bool differing_annotation(const EdfFile& file, const EdfFile& right) {
+    bool differing_annotation(const EdfFile& file, const EdfFile& right)
+    {
         const std::size_t count = std::max(file.annotations.size(), right.annotations.size());
         for (std::size_t i = 0; i < count; ++i) {
             const bool here = i < file.annotations.size();
@@ -265,14 +279,16 @@ class Verifier {
 
 } // namespace
 
-int Verification::exit_status() const {
+int Verification::exit_status() const
+{
     int status = 0;
     for (const RecordProblem& each : problems)
         status = std::max(status, static_cast<int>(each.problem.fault));
     return status;
 }
 
-Verification verify_record(const std::filesystem::path& folder) {
+Verification verify_record(const std::filesystem::path& folder)
+{
     return Verifier(folder).verify();
 }
 

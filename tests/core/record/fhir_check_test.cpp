@@ -11,7 +11,8 @@
 namespace evenfall {
 namespace {
 
-std::string told(const Problems& problems) {
+std::string told(const Problems& problems)
+{
     std::string out;
     for (const Problem& problem : problems)
         out += problem.code + "@" + problem.at + " ";
@@ -20,7 +21,8 @@ std::string told(const Problems& problems) {
 
 /// The pointer of the first value below for which `fits`; empty where there is none.
 std::string find(const Json& json, const std::function<bool(const Json&)>& fits,
-                 const std::string& at = "") {
+                 const std::string& at = "")
+{
     if (fits(json))
         return at;
     if (json.is_structured())
@@ -36,36 +38,42 @@ class FhirCheck : public testing::Test {
     Json bundle = Json::parse(diary_fhir(test::full_diary()).value());
 
     /// Pointer of the response's item with this linkId.
-    std::string item(const std::string& link) const {
+    std::string item(const std::string& link) const
+    {
         return find(bundle, [&](const Json& json) {
             return json.is_object() && json.contains("linkId") && json["linkId"] == link &&
                    !json.contains("type");
         });
     }
-    std::string entry(const std::string& type) const {
+    std::string entry(const std::string& type) const
+    {
         for (std::size_t i = 0; i < bundle["entry"].size(); ++i)
             if (bundle["entry"][i]["resource"]["resourceType"] == type)
                 return pointer("/entry", i);
         return "";
     }
-    std::string observation(const char* value) const {
+    std::string observation(const char* value) const
+    {
         return find(bundle, [&](const Json& json) {
             return json.is_object() && json.contains("resourceType") && json.contains(value);
         });
     }
-    Json& at(const std::string& place) {
+    Json& at(const std::string& place)
+    {
         EXPECT_TRUE(bundle.contains(Json::json_pointer(place))) << place;
         return bundle[Json::json_pointer(place)];
     }
     std::string found() const { return told(check_fhir(bundle)); }
 };
 
-TEST_F(FhirCheck, GoodFileIsFine) {
+TEST_F(FhirCheck, GoodFileIsFine)
+{
     EXPECT_EQ(found(), "");
     EXPECT_EQ(told(check_fhir_text(bundle.dump())), "");
 }
 
-TEST_F(FhirCheck, TextThatIsNotJsonOrNoBundleIsRefused) {
+TEST_F(FhirCheck, TextThatIsNotJsonOrNoBundleIsRefused)
+{
     EXPECT_EQ(told(check_fhir_text("{")), "not_json@ ");
     EXPECT_EQ(told(check_fhir_text("{\"a\":1,\"a\":1}")), "duplicate_key@/a ");
     EXPECT_EQ(told(check_fhir_text("[]")), "no_resource@ ");
@@ -74,7 +82,8 @@ TEST_F(FhirCheck, TextThatIsNotJsonOrNoBundleIsRefused) {
     EXPECT_EQ(found().find("no_resource@" + pointer("/entry", bundle["entry"].size() - 1)), 0u);
 }
 
-TEST_F(FhirCheck, DecimalWhereAnIntegerBelongs) {
+TEST_F(FhirCheck, DecimalWhereAnIntegerBelongs)
+{
     const std::string place = observation("valueInteger") + "/valueInteger";
     for (const Json& wrong : {Json(4.5), Json(4.0), Json("4"), Json(3000000000)}) {
         at(place) = wrong;
@@ -88,7 +97,8 @@ TEST_F(FhirCheck, DecimalWhereAnIntegerBelongs) {
                            "/answer/0 ");
 }
 
-TEST_F(FhirCheck, TwoFormsOfOneValue) {
+TEST_F(FhirCheck, TwoFormsOfOneValue)
+{
     const std::string awake = item("awake.timed") + "/answer/0";
     at(awake)["valueString"] = "yes";
     EXPECT_EQ(found(), "two_values@" + awake + " ");
@@ -99,7 +109,8 @@ TEST_F(FhirCheck, TwoFormsOfOneValue) {
     EXPECT_EQ(found(), "two_values@" + place + " two_values@" + place + " ");
 }
 
-TEST_F(FhirCheck, EmptyAndNullValues) {
+TEST_F(FhirCheck, EmptyAndNullValues)
+{
     const std::string place = entry("Provenance") + "/resource";
     at(place)["policy"] = Json::array();
     EXPECT_EQ(found(), "empty_value@" + place + "/policy ");
@@ -111,7 +122,8 @@ TEST_F(FhirCheck, EmptyAndNullValues) {
     EXPECT_EQ(found(), "null_value@" + place + "/policy ");
 }
 
-TEST_F(FhirCheck, TimesWithoutSecondsOrZone) {
+TEST_F(FhirCheck, TimesWithoutSecondsOrZone)
+{
     const std::string place = item("into_bed.at") + "/answer/0/valueDateTime";
     for (const char* wrong :
          {"2026-10-31T21:50", "2026-10-31T21:50-04:00", "2026-10-31T21:50:00", "2026-10-31T21",
@@ -127,7 +139,8 @@ TEST_F(FhirCheck, TimesWithoutSecondsOrZone) {
     }
 }
 
-TEST_F(FhirCheck, PeriodThatEndsBeforeItBegins) {
+TEST_F(FhirCheck, PeriodThatEndsBeforeItBegins)
+{
     const std::string place = observation("valueInteger") + "/effectivePeriod";
     at(place)["start"] = "2026-11-01T06:25:01-05:00"; // its end is a second earlier
     EXPECT_EQ(found(), "wrong_order@" + place + " ");
@@ -135,13 +148,15 @@ TEST_F(FhirCheck, PeriodThatEndsBeforeItBegins) {
     EXPECT_EQ(found(), "");
 }
 
-TEST_F(FhirCheck, CodedUnitWithoutSystem) {
+TEST_F(FhirCheck, CodedUnitWithoutSystem)
+{
     const std::string place = observation("valueQuantity") + "/valueQuantity";
     at(place).erase("system");
     EXPECT_EQ(found(), "unit_without_system@" + place + " ");
 }
 
-TEST_F(FhirCheck, ElementIdsOfOneResource) {
+TEST_F(FhirCheck, ElementIdsOfOneResource)
+{
     const std::string first = item("into_bed.at");
     at(first)["id"] = "/night/into bed";
     EXPECT_EQ(found(), "bad_id@" + first + "/id ");
@@ -149,7 +164,8 @@ TEST_F(FhirCheck, ElementIdsOfOneResource) {
     EXPECT_EQ(found(), "duplicate_id@" + item("lights_on.at") + "/id ");
 }
 
-TEST_F(FhirCheck, EntriesWithoutANameOfTheirOwn) {
+TEST_F(FhirCheck, EntriesWithoutANameOfTheirOwn)
+{
     const std::string last = pointer("/entry", bundle["entry"].size() - 1) + "/fullUrl";
     const std::string right = at(last);
     at(last) = "urn:uuid:" + std::string(36, 'A');
@@ -160,7 +176,8 @@ TEST_F(FhirCheck, EntriesWithoutANameOfTheirOwn) {
     EXPECT_EQ(found(), "bad_url@" + last + " ");
 }
 
-TEST_F(FhirCheck, ReferenceThatLeadsNowhere) {
+TEST_F(FhirCheck, ReferenceThatLeadsNowhere)
+{
     const std::string place = observation("valueInteger") + "/subject/reference";
     at(place) = "Patient/1";
     EXPECT_EQ(found(), "no_target@" + place + " ");
@@ -172,7 +189,8 @@ TEST_F(FhirCheck, ReferenceThatLeadsNowhere) {
     }
 }
 
-TEST_F(FhirCheck, CodeThatIsNotOursOrNotCalledSo) {
+TEST_F(FhirCheck, CodeThatIsNotOursOrNotCalledSo)
+{
     const std::string place = observation("valueInteger") + "/code/coding/0";
     at(place)["display"] = "Naps";
     EXPECT_EQ(found(), "unknown_code@" + place + "/display ");
@@ -180,7 +198,8 @@ TEST_F(FhirCheck, CodeThatIsNotOursOrNotCalledSo) {
     EXPECT_EQ(found(), "unknown_code@" + place + "/code ");
 }
 
-TEST_F(FhirCheck, ItemsThatWereNotAskedOrNotThere) {
+TEST_F(FhirCheck, ItemsThatWereNotAskedOrNotThere)
+{
     const std::string place = item("into_bed.at");
     at(place)["linkId"] = "bed.at";
     EXPECT_EQ(found(), "unknown_link@" + place + "/linkId ");
@@ -190,13 +209,15 @@ TEST_F(FhirCheck, ItemsThatWereNotAskedOrNotThere) {
     EXPECT_EQ(found(), "unknown_link@" + place + "/linkId ");
 }
 
-TEST_F(FhirCheck, LinkIdThatTheQuestionnaireHasTwice) {
+TEST_F(FhirCheck, LinkIdThatTheQuestionnaireHasTwice)
+{
     const std::string place = entry("Questionnaire") + "/resource/item/1/item/1/linkId";
     at(place) = "kit.id";
     EXPECT_EQ(found().find("duplicate_link@" + place), 0u) << found();
 }
 
-TEST_F(FhirCheck, AnswersThatDoNotRepeat) {
+TEST_F(FhirCheck, AnswersThatDoNotRepeat)
+{
     const std::string place = item("into_bed.at");
     at(place)["answer"].push_back(at(place)["answer"][0]);
     EXPECT_EQ(found(), "repeated@" + place + "/answer ");
@@ -208,7 +229,8 @@ TEST_F(FhirCheck, AnswersThatDoNotRepeat) {
     EXPECT_EQ(found(), "repeated@" + group + "/item/1 ");
 }
 
-TEST_F(FhirCheck, AnswerOfAnotherTypeThanItsQuestion) {
+TEST_F(FhirCheck, AnswerOfAnotherTypeThanItsQuestion)
+{
     const std::vector<std::pair<std::string, Json>> cases{
         {"into_bed.at", Json{{"valueString", "21:50"}}},
         {"into_bed.at", Json{{"valueDate", "2026-10-31"}}},

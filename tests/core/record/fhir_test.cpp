@@ -20,27 +20,32 @@ using test::full_diary;
 using test::min;
 using test::RandomNights;
 
-std::string told(const Problems& problems) {
+std::string told(const Problems& problems)
+{
     std::string out;
     for (const Problem& problem : problems)
         out += problem.code + "@" + problem.at + " ";
     return out;
 }
 
-std::string text_of(const Diary& diary) {
+std::string text_of(const Diary& diary)
+{
     const Result<std::string> text = diary_fhir(diary);
     EXPECT_TRUE(text.ok()) << told(text.problems());
     return text ? *text : "{}";
 }
 
-Json bundle_of(const Diary& diary) {
+Json bundle_of(const Diary& diary)
+{
     return Json::parse(text_of(diary));
 }
-Json json_of(const Diary& diary) {
+Json json_of(const Diary& diary)
+{
     return Json::parse(diary_to_json(diary).value());
 }
 
-std::vector<Json> resources(const Json& bundle, const std::string& type) {
+std::vector<Json> resources(const Json& bundle, const std::string& type)
+{
     std::vector<Json> out;
     for (const Json& entry : bundle["entry"])
         if (entry["resource"]["resourceType"] == type)
@@ -49,7 +54,8 @@ std::vector<Json> resources(const Json& bundle, const std::string& type) {
 }
 
 /// The first Observation with this code of ours; null where there is none.
-Json observation(const Json& bundle, const std::string& code) {
+Json observation(const Json& bundle, const std::string& code)
+{
     for (const Json& each : resources(bundle, "Observation"))
         for (const Json& coding : each["code"]["coding"])
             if (coding["system"] == fhir::code_system_url && coding["code"] == code)
@@ -57,7 +63,8 @@ Json observation(const Json& bundle, const std::string& code) {
     return Json();
 }
 
-Json component(const Json& observation, const std::string& code) {
+Json component(const Json& observation, const std::string& code)
+{
     for (const Json& each : observation["component"])
         if (each["code"]["coding"][0]["code"] == code)
             return each;
@@ -65,7 +72,8 @@ Json component(const Json& observation, const std::string& code) {
 }
 
 /// Does `visit` with every object below, and itself.
-void each_object(const Json& json, const std::function<void(const Json&)>& visit) {
+void each_object(const Json& json, const std::function<void(const Json&)>& visit)
+{
     if (json.is_object())
         visit(json);
     if (json.is_structured())
@@ -74,7 +82,8 @@ void each_object(const Json& json, const std::function<void(const Json&)>& visit
 }
 
 /// Every value that says where it comes from, by its pointer in diary.json.
-std::map<std::string, Json> traced(const Json& bundle) {
+std::map<std::string, Json> traced(const Json& bundle)
+{
     std::map<std::string, Json> out;
     const auto value_of = [](const Json& holder) {
         for (const auto& [key, value] : holder.items())
@@ -104,7 +113,8 @@ std::map<std::string, Json> traced(const Json& bundle) {
 }
 
 /// Pointers of all values below, leaves only.
-void leaves(const Json& json, const std::string& at, std::set<std::string>& out) {
+void leaves(const Json& json, const std::string& at, std::set<std::string>& out)
+{
     if (!json.is_structured()) {
         out.insert(at);
         return;
@@ -115,7 +125,8 @@ void leaves(const Json& json, const std::string& at, std::set<std::string>& out)
 
 /// What the file says is what diary.json says at the place that it names, in the same form; and
 /// nothing of the night or its estimate is left out.
-void expect_traced(const Diary& diary) {
+void expect_traced(const Diary& diary)
+{
     const Json bundle = bundle_of(diary);
     const Json json = json_of(diary);
     const std::map<std::string, Json> found = traced(bundle);
@@ -146,7 +157,8 @@ void expect_traced(const Diary& diary) {
     }
 }
 
-TEST(Fhir, ExampleNightHasItsResourcesInOrder) {
+TEST(Fhir, ExampleNightHasItsResourcesInOrder)
+{
     const Json bundle = bundle_of(diary_of(test::example_night()));
     EXPECT_EQ(bundle["resourceType"], "Bundle");
     EXPECT_EQ(bundle["type"], "collection");
@@ -164,7 +176,8 @@ TEST(Fhir, ExampleNightHasItsResourcesInOrder) {
                                                      {"value", "SM-0417"}}})}}));
 }
 
-TEST(Fhir, ExampleNightHasItsMeasuresWithUnitsAndDenominators) {
+TEST(Fhir, ExampleNightHasItsMeasuresWithUnitsAndDenominators)
+{
     const Json bundle = bundle_of(diary_of(test::example_night()));
     const auto quantity = [&](const std::string& code) {
         const Json value = observation(bundle, code)["valueQuantity"];
@@ -185,7 +198,8 @@ TEST(Fhir, ExampleNightHasItsMeasuresWithUnitsAndDenominators) {
               "Sleep efficiency, TST / TIB");
     EXPECT_EQ(observation(bundle, "se_dse")["code"]["coding"][0]["display"],
               "Sleep efficiency, TST / DSE");
-    // LOINC 93832-4: facts of the code system, as given by loinc.org ("Sleep duration").
+    // LOINC 93832-4 "Sleep duration": as in the value set pcd-sleep-observation-code of HL7's
+    // Personal Health Records guide (1.0.0-ballot2).
     const Json tst = observation(bundle, "tst");
     EXPECT_EQ(
         tst["code"]["coding"][0],
@@ -205,7 +219,8 @@ TEST(Fhir, ExampleNightHasItsMeasuresWithUnitsAndDenominators) {
     EXPECT_EQ(component(observation(bundle, "lost"), "cause")["valueString"], "cannula");
 }
 
-TEST(Fhir, EveryValueIsTheDiarysAtThePlaceThatItNames) {
+TEST(Fhir, EveryValueIsTheDiarysAtThePlaceThatItNames)
+{
     expect_traced(diary_of(test::example_night()));
     expect_traced(full_diary());
     for (const auto& sample : test::samples("night/valid")) {
@@ -216,7 +231,8 @@ TEST(Fhir, EveryValueIsTheDiarysAtThePlaceThatItNames) {
     }
 }
 
-TEST(Fhir, RandomNightsAreTracedCheckedAndTheSameFromTheirOwnDiary) {
+TEST(Fhir, RandomNightsAreTracedCheckedAndTheSameFromTheirOwnDiary)
+{
     RandomNights random(417);
     int estimated = 0;
     for (int round = 0; round < 400 && !HasFailure(); ++round) {
@@ -246,7 +262,8 @@ TEST(Fhir, RandomNightsAreTracedCheckedAndTheSameFromTheirOwnDiary) {
     EXPECT_LT(estimated, 400);
 }
 
-TEST(Fhir, ContradictoryNightHasNoObservationsButNamesWhy) {
+TEST(Fhir, ContradictoryNightHasNoObservationsButNamesWhy)
+{
     Night night = test::example_night();
     std::swap(night.lights_out, night.lights_on);
     const Json bundle = bundle_of(diary_of(night));
@@ -257,7 +274,8 @@ TEST(Fhir, ContradictoryNightHasNoObservationsButNamesWhy) {
     EXPECT_EQ(resources(bundle, "Provenance")[0]["target"].size(), 1u); // the response
 }
 
-TEST(Fhir, SkippedAnswerAndUnknownMeasureAreAbsent) {
+TEST(Fhir, SkippedAnswerAndUnknownMeasureAreAbsent)
+{
     const Json bundle = bundle_of(diary_of(test::night_of(
         "{'format':'evenfall.night/1','visit':{'code':'SM-1','night':1},'zone':'Europe/Berlin',"
         "'sensors':['f'],'need':{'minutes':1,'groups':[['f']]},'lights_out':'2026-11-04T22:00'}")));
@@ -270,7 +288,8 @@ TEST(Fhir, SkippedAnswerAndUnknownMeasureAreAbsent) {
               "unknown");
 }
 
-TEST(Fhir, NoAwakeningIsAnAnswerAndNoneAtAllIsNot) {
+TEST(Fhir, NoAwakeningIsAnAnswerAndNoneAtAllIsNot)
+{
     Night night = test::example_night();
     night.awake_untimed = std::nullopt;
     night.awake.emplace();
@@ -282,7 +301,8 @@ TEST(Fhir, NoAwakeningIsAnAnswerAndNoneAtAllIsNot) {
     EXPECT_TRUE(observation(bundle_of(diary_of(night)), "waso").is_null());
 }
 
-TEST(Fhir, UncertainTimeIsNeverAnExactOne) {
+TEST(Fhir, UncertainTimeIsNeverAnExactOne)
+{
     const Json bundle = bundle_of(diary_of(test::example_night()));
     std::map<std::string, std::string> answers;
     each_object(resources(bundle, "QuestionnaireResponse")[0], [&](const Json& json) {
@@ -297,13 +317,15 @@ TEST(Fhir, UncertainTimeIsNeverAnExactOne) {
     EXPECT_FALSE(answers.contains("into_bed.earliest"));
 }
 
-TEST(Fhir, WhatWasWorkedOutIsToldFromWhatWasAnswered) {
+TEST(Fhir, WhatWasWorkedOutIsToldFromWhatWasAnswered)
+{
     const Json items = resources(bundle_of(full_diary()), "QuestionnaireResponse")[0]["item"];
     EXPECT_EQ(items[0]["linkId"], "derived");
     EXPECT_EQ(items[0]["answer"], (Json::array({Json{{"valueString", "/night/off/0/from"}}})));
 }
 
-TEST(Fhir, AnswersKeepTheirTypes) {
+TEST(Fhir, AnswersKeepTheirTypes)
+{
     Diary diary = diary_of(test::example_night());
     const std::vector<std::pair<Json, std::string>> cases{
         {true, "answer.boolean"},
@@ -337,7 +359,8 @@ TEST(Fhir, AnswersKeepTheirTypes) {
     }
 }
 
-TEST(Fhir, NamesAreUuidsOfVersionEightMadeFromCodeNightAndRole) {
+TEST(Fhir, NamesAreUuidsOfVersionEightMadeFromCodeNightAndRole)
+{
     // printf 'evenfall.fhir/1|SM-0417|patient' | sha256sum, and the others likewise, with version
     // and variant set (RFC 9562, section 5.8).
     const Json bundle = bundle_of(diary_of(test::example_night()));
@@ -359,7 +382,8 @@ TEST(Fhir, NamesAreUuidsOfVersionEightMadeFromCodeNightAndRole) {
     EXPECT_EQ(same, (std::set<std::string>{"Patient", "CodeSystem", "Questionnaire"}));
 }
 
-TEST(Fhir, TimesOfTheRecordAreTheJournalsElseTheLatestOfTheDiary) {
+TEST(Fhir, TimesOfTheRecordAreTheJournalsElseTheLatestOfTheDiary)
+{
     Diary diary = full_diary(); // its one entry: 30 min before the middle of lights out, 22:05
     Json bundle = bundle_of(diary);
     EXPECT_EQ(resources(bundle, "QuestionnaireResponse")[0]["authored"],
@@ -371,7 +395,8 @@ TEST(Fhir, TimesOfTheRecordAreTheJournalsElseTheLatestOfTheDiary) {
     EXPECT_EQ(resources(bundle, "Provenance")[0]["recorded"], "2026-11-01T06:45:00-05:00");
 }
 
-TEST(Fhir, OffsetThatFhirDoesNotKnowIsWrittenInUtc) {
+TEST(Fhir, OffsetThatFhirDoesNotKnowIsWrittenInUtc)
+{
     // R4, datatypes: an offset is at most 14:00.
     const auto out = [](const std::string& when) {
         return traced(bundle_of(diary_of(test::night_of(
@@ -384,7 +409,8 @@ TEST(Fhir, OffsetThatFhirDoesNotKnowIsWrittenInUtc) {
     EXPECT_EQ(out("2026-11-04T22:00:00-14:30"), "2026-11-05T12:30:00+00:00");
 }
 
-TEST(Fhir, WhatFhirCannotCarryIsRefusedWithItsPlace) {
+TEST(Fhir, WhatFhirCannotCarryIsRefusedWithItsPlace)
+{
     Diary diary = diary_of(test::example_night());
     diary.notes.push_back({std::string((1u << 20) + 1, 'x'), std::nullopt});
     EXPECT_EQ(told(diary_fhir(diary).problems()), "too_long@/notes/0/text ");
@@ -394,7 +420,8 @@ TEST(Fhir, WhatFhirCannotCarryIsRefusedWithItsPlace) {
     EXPECT_EQ(told(diary_fhir(diary).problems()).find("bad_year@/"), 0u);
 }
 
-TEST(Fhir, EveryCodeOfOursIsUsedOrAVerdict) {
+TEST(Fhir, EveryCodeOfOursIsUsedOrAVerdict)
+{
     std::set<std::string> used{"enough", "short", "borderline", "unknown", "wake_missing"};
     each_object(bundle_of(full_diary()), [&](const Json& json) {
         if (json.contains("system") && json["system"] == fhir::code_system_url)

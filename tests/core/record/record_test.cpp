@@ -20,27 +20,31 @@ using test::RandomNights;
 using test::slurp;
 using test::TemporaryDirectory;
 
-std::string told(const Problems& problems) {
+std::string told(const Problems& problems)
+{
     std::string out;
     for (const Problem& problem : problems)
         out += problem.code + "@" + problem.at + " ";
     return out;
 }
 
-std::string told(const Verification& found) {
+std::string told(const Verification& found)
+{
     std::string out;
     for (const RecordProblem& each : found.problems)
         out += each.file + ":" + each.problem.code + " ";
     return out;
 }
 
-std::string json_of(const Diary& diary) {
+std::string json_of(const Diary& diary)
+{
     const Result<std::string> json = diary_to_json(diary);
     EXPECT_TRUE(json.ok()) << told(json.problems());
     return json ? *json : "";
 }
 
-TEST(Diary, ReadsBackEverythingAndWritesTheSameBytes) {
+TEST(Diary, ReadsBackEverythingAndWritesTheSameBytes)
+{
     const Diary diary = full_diary();
     const std::string json = json_of(diary);
     const Result<Diary> again = read_diary(json);
@@ -55,7 +59,8 @@ TEST(Diary, ReadsBackEverythingAndWritesTheSameBytes) {
     EXPECT_EQ(diary_edf(*again).value(), diary_edf(diary).value());
 }
 
-TEST(Diary, RandomNightsReadBackTheSame) {
+TEST(Diary, RandomNightsReadBackTheSame)
+{
     RandomNights random(81);
     for (int round = 0; round < 300; ++round) {
         Night night = random.night(true);
@@ -67,7 +72,8 @@ TEST(Diary, RandomNightsReadBackTheSame) {
     }
 }
 
-TEST(Diary, MarksEveryValueOfTheNight) {
+TEST(Diary, MarksEveryValueOfTheNight)
+{
     Diary diary = full_diary();
     const Json json = Json::parse(json_of(diary));
     EXPECT_EQ(json["night_origins"]["/lights_out"], "reported");
@@ -79,7 +85,8 @@ TEST(Diary, MarksEveryValueOfTheNight) {
     EXPECT_EQ(json["estimate"]["origin"], "derived");
 }
 
-TEST(Diary, DerivedValueThatDoesNotFollowIsRefusedWithItsPlace) {
+TEST(Diary, DerivedValueThatDoesNotFollowIsRefusedWithItsPlace)
+{
     Json json = Json::parse(json_of(full_diary()));
     json["estimate"]["needed"]["best_guess"] = 480;
     json["evening"]["value"] = "2026-11-01";
@@ -88,7 +95,8 @@ TEST(Diary, DerivedValueThatDoesNotFollowIsRefusedWithItsPlace) {
     EXPECT_EQ(exit_status(read_diary(json.dump()).problems()), 1);
 }
 
-TEST(Diary, UnknownAndMissingKeysAreNamed) {
+TEST(Diary, UnknownAndMissingKeysAreNamed)
+{
     Json json = Json::parse(json_of(full_diary()));
     json["events"][0]["mood"] = "fine";
     json["night_origins"].erase("/lights_out");
@@ -101,7 +109,8 @@ TEST(Diary, UnknownAndMissingKeysAreNamed) {
     EXPECT_EQ(exit_status(read_diary(json.dump()).problems()), 2);
 }
 
-TEST(Diary, OpenContradictionIsCarriedInsteadOfAnEstimate) {
+TEST(Diary, OpenContradictionIsCarriedInsteadOfAnEstimate)
+{
     Night night = test::example_night();
     std::swap(night.lights_out, night.lights_on);
     const std::string text = json_of(diary_of(night));
@@ -113,7 +122,8 @@ TEST(Diary, OpenContradictionIsCarriedInsteadOfAnEstimate) {
     EXPECT_TRUE(diary_edf(*again).ok());
 }
 
-TEST(Diary, NeedsToKnowWhoseNightAndOneTime) {
+TEST(Diary, NeedsToKnowWhoseNightAndOneTime)
+{
     Night night = test::example_night();
     night.of = std::nullopt;
     EXPECT_EQ(told(diary_from_night(night).problems()), "no_visit@/visit ");
@@ -123,7 +133,8 @@ TEST(Diary, NeedsToKnowWhoseNightAndOneTime) {
     EXPECT_EQ(told(diary_from_night(empty).problems()), "no_dated_entry@ ");
 }
 
-TEST(Diary, StartsAtRecordingElseLightsOutElseFirstEntry) {
+TEST(Diary, StartsAtRecordingElseLightsOutElseFirstEntry)
+{
     Night night = test::example_night();
     night.recording_from =
         TimeRange{night.recording_from->earliest,
@@ -137,7 +148,8 @@ TEST(Diary, StartsAtRecordingElseLightsOutElseFirstEntry) {
     EXPECT_EQ(diary_start(diary_of(night))->basis, "first_entry");
 }
 
-TEST(Diary, EveningRunsFromNoonToNoon) {
+TEST(Diary, EveningRunsFromNoonToNoon)
+{
     const auto evening = [](const std::string& when) {
         return *diary_evening(diary_of(test::night_of(
             "{'format':'evenfall.night/1','visit':{'code':'SM-1','night':1},'zone':'America/"
@@ -151,7 +163,8 @@ TEST(Diary, EveningRunsFromNoonToNoon) {
     EXPECT_EQ(evening("2027-01-01T02:00"), "2026-12-31");
 }
 
-TEST(Diary, TextWithControlCharactersOrNotUtf8IsRefused) {
+TEST(Diary, TextWithControlCharactersOrNotUtf8IsRefused)
+{
     Diary diary = full_diary();
     diary.notes[0].text = "a\x14"
                           "b";
@@ -160,7 +173,8 @@ TEST(Diary, TextWithControlCharactersOrNotUtf8IsRefused) {
               "bad_text@/events/1/comment bad_text@/notes/0/text ");
 }
 
-TEST(Record, IsWrittenWholeWithItsModes) {
+TEST(Record, IsWrittenWholeWithItsModes)
+{
     TemporaryDirectory parent;
     const auto path = write_record(full_diary(), parent.path(), {{"summary.txt", "hello"}});
     ASSERT_TRUE(path.ok()) << told(path.problems());
@@ -182,7 +196,8 @@ TEST(Record, IsWrittenWholeWithItsModes) {
               1); // nothing else is left
 }
 
-TEST(Record, ExistingFolderIsRefusedAndUntouched) {
+TEST(Record, ExistingFolderIsRefusedAndUntouched)
+{
     TemporaryDirectory parent;
     fs::create_directory(parent.path() / "SM-0417_night-1_2026-10-31");
     const auto path = write_record(full_diary(), parent.path());
@@ -193,14 +208,16 @@ TEST(Record, ExistingFolderIsRefusedAndUntouched) {
     EXPECT_EQ(std::distance(fs::directory_iterator(parent.path()), fs::directory_iterator()), 1);
 }
 
-TEST(Record, MissingParentIsAnIoProblemAndLeavesNothing) {
+TEST(Record, MissingParentIsAnIoProblemAndLeavesNothing)
+{
     TemporaryDirectory parent;
     const auto path = write_record(full_diary(), parent.path() / "no" / "such");
     EXPECT_EQ(exit_status(path.problems()), 3);
     EXPECT_TRUE(fs::is_empty(parent.path()));
 }
 
-TEST(Record, LeftoverOfAKilledWriterIsCleared) {
+TEST(Record, LeftoverOfAKilledWriterIsCleared)
+{
     TemporaryDirectory parent;
     // No process has this number: it is above the largest that Linux gives out.
     const fs::path leftover = parent.path() / ".SM-0417_night-1_2026-10-31.99999999.part";
@@ -210,7 +227,8 @@ TEST(Record, LeftoverOfAKilledWriterIsCleared) {
     EXPECT_FALSE(fs::exists(leftover));
 }
 
-TEST(Record, FileNamesOutsideTheFolderAreRefused) {
+TEST(Record, FileNamesOutsideTheFolderAreRefused)
+{
     for (const char* name :
          {"../x", "", "SHA256SUMS", "diary.json", "diary.fhir.json", ".hidden", "a\nb"})
         EXPECT_EQ(exit_status(record_files(full_diary(), {{name, "x"}}).problems()), 1) << name;
@@ -222,30 +240,35 @@ class Verify : public testing::Test {
     fs::path record;
     void SetUp() override { record = write_record(full_diary(), parent.path()).value(); }
     std::string found() { return told(verify_record(record)); }
-    void put(const std::string& name, const std::string& bytes) {
+    void put(const std::string& name, const std::string& bytes)
+    {
         std::ofstream(record / name, std::ios::binary) << bytes;
     }
     /// Makes the sums right again, as somebody who changes a file on purpose would.
-    void sum_again() {
+    void sum_again()
+    {
         std::string command = "cd '" + record.string() +
                               "' && sha256sum diary.json diary.edf diary.fhir.json > SHA256SUMS";
         ASSERT_EQ(std::system(command.c_str()), 0);
     }
 };
 
-TEST_F(Verify, NamesMissingAndExtraFiles) {
+TEST_F(Verify, NamesMissingAndExtraFiles)
+{
     fs::remove(record / "diary.edf");
     put("notes.txt", "x");
     fs::create_directory(record / "more");
     EXPECT_EQ(found(), "more:extra_file diary.edf:missing_file notes.txt:extra_file ");
 }
 
-TEST_F(Verify, NamesAChangedFile) {
+TEST_F(Verify, NamesAChangedFile)
+{
     put("diary.edf", slurp(record / "diary.edf").replace(600, 1, "#"));
     EXPECT_NE(found().find("diary.edf:wrong_sum"), std::string::npos);
 }
 
-TEST_F(Verify, NamesTheEventThatDiffersBetweenTheFiles) {
+TEST_F(Verify, NamesTheEventThatDiffersBetweenTheFiles)
+{
     std::string edf = slurp(record / "diary.edf");
     const std::size_t at = edf.find("-480\x14Into bed");
     ASSERT_NE(at, std::string::npos);
@@ -256,7 +279,8 @@ TEST_F(Verify, NamesTheEventThatDiffersBetweenTheFiles) {
     EXPECT_NE(result.problems[0].problem.text.find("Into bed"), std::string::npos);
 }
 
-TEST_F(Verify, NamesTheValueThatDiffersInTheFhirFile) {
+TEST_F(Verify, NamesTheValueThatDiffersInTheFhirFile)
+{
     const std::string right = slurp(record / "diary.fhir.json");
     const auto spoilt = [&](const std::string& from, const std::string& to) {
         std::string fhir = right;
@@ -294,13 +318,15 @@ TEST_F(Verify, NamesTheValueThatDiffersInTheFhirFile) {
     EXPECT_EQ(found(), "diary.fhir.json:missing_file ");
 }
 
-TEST_F(Verify, NamesAFolderThatWasRenamed) {
+TEST_F(Verify, NamesAFolderThatWasRenamed)
+{
     fs::rename(record, parent.path() / "SM-0418_night-1_2026-10-31");
     record = parent.path() / "SM-0418_night-1_2026-10-31";
     EXPECT_EQ(found(), ":wrong_name ");
 }
 
-TEST_F(Verify, RefusesABrokenListOfSums) {
+TEST_F(Verify, RefusesABrokenListOfSums)
+{
     put("SHA256SUMS", slurp(record / "SHA256SUMS") + "00  x");
     EXPECT_EQ(found(), "SHA256SUMS:bad_line ");
     put("SHA256SUMS", "");
@@ -308,7 +334,8 @@ TEST_F(Verify, RefusesABrokenListOfSums) {
                        "diary.edf:extra_file diary.fhir.json:extra_file diary.json:extra_file ");
 }
 
-TEST_F(Verify, FlippedByteOrCutAnywhereIsNoticed) {
+TEST_F(Verify, FlippedByteOrCutAnywhereIsNoticed)
+{
     for (const char* name : {"diary.json", "diary.edf", "SHA256SUMS"}) {
         const std::string right = slurp(record / name);
         for (std::size_t i = 0; i < right.size(); i += 7) {
@@ -324,11 +351,13 @@ TEST_F(Verify, FlippedByteOrCutAnywhereIsNoticed) {
     EXPECT_EQ(found(), "");
 }
 
-TEST_F(Verify, FolderThatIsNotThereIsAnIoProblem) {
+TEST_F(Verify, FolderThatIsNotThereIsAnIoProblem)
+{
     EXPECT_EQ(verify_record(parent.path() / "none").exit_status(), 3);
 }
 
-TEST(Events, EveryKindHasATextOfItsOwn) {
+TEST(Events, EveryKindHasATextOfItsOwn)
+{
     std::vector<std::string> texts;
     for (const char* kind : {"recording_starts",
                              "lights_off",
@@ -359,7 +388,8 @@ TEST(Events, EveryKindHasATextOfItsOwn) {
     EXPECT_FALSE(event_text("sleep_stage"));
 }
 
-TEST(Events, OrderInWhichTheyWereToldDoesNotChangeTheFile) {
+TEST(Events, OrderInWhichTheyWereToldDoesNotChangeTheFile)
+{
     Diary diary = full_diary();
     const std::string before = diary_edf(diary).value();
     std::reverse(diary.events.begin(), diary.events.end());
