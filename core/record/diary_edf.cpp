@@ -31,7 +31,7 @@ Result<EdfDiary> diary_annotations(const Diary& diary, Instant zero)
             annotation.duration = event.length;
         } else {
             annotation.duration = event.at.width();
-            annotation.text += " (time uncertain)";
+            annotation.text = "Time uncertain: " + annotation.text;
         }
         file.annotations.push_back(annotation);
         // Where the duration is taken by the range, how long it lasted stands in words.

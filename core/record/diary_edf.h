@@ -10,7 +10,7 @@
 namespace evenfall {
 
 /// The bytes of diary.edf, from nothing but the diary. An uncertain time is an annotation whose
-/// duration spans the range and whose text ends in " (time uncertain)"; the comment of an event
+/// duration spans the range and whose text begins with "Time uncertain: "; the comment of an event
 /// follows as a second annotation at the same time.
 Result<std::string> diary_edf(const Diary& diary);
 

@@ -5,6 +5,7 @@
 #include "base/file.h"
 #include "base/hash.h"
 #include "record/diary_edf.h"
+#include "record/fhir.h"
 
 #include <algorithm>
 #include <cerrno>
@@ -123,7 +124,11 @@ Result<std::vector<RecordFile>> record_files(const Diary& diary,
     Result<std::string> edf = diary_edf(diary);
     if (!edf)
         return edf.problems();
-    std::vector<RecordFile> files{{"diary.json", *json}, {"diary.edf", *edf}};
+    Result<std::string> fhir = diary_fhir(diary);
+    if (!fhir)
+        return fhir.problems();
+    std::vector<RecordFile> files{
+        {"diary.json", *json}, {"diary.edf", *edf}, {"diary.fhir.json", *fhir}};
     for (const RecordFile& file : more) {
         const bool taken = file.name == "SHA256SUMS" ||
                            std::any_of(files.begin(), files.end(), [&](const RecordFile& other) {

@@ -16,7 +16,7 @@ struct RecordFile {
     std::string bytes;
 };
 
-/// diary.json, diary.edf, then `more`, then SHA256SUMS over all of them.
+/// diary.json, diary.edf, diary.fhir.json, then `more`, then SHA256SUMS over all of them.
 /// Refused, with its pointer in diary.json: a value that read_diary would not read back.
 Result<std::vector<RecordFile>> record_files(const Diary& diary,
                                              const std::vector<RecordFile>& more = {});

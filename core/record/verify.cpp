@@ -6,9 +6,12 @@
 #include "base/hash.h"
 #include "record/diary_edf.h"
 #include "record/edf.h"
+#include "record/fhir.h"
+#include "record/fhir_check.h"
 #include "record/folder.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <set>
 
@@ -16,6 +19,39 @@ namespace evenfall {
 namespace {
 
 constexpr const char* sums_name = "SHA256SUMS";
+constexpr std::array always{"diary.json", "diary.edf", "diary.fhir.json"};
+
+bool always_there(std::string_view name)
+{
+    return std::find(always.begin(), always.end(), name) != always.end();
+}
+
+/// Pointer of the first value, in the order of `a`, that is not the same in both.
+std::optional<std::string> first_difference(const Json& a, const Json& b, const std::string& at)
+{
+    if (a.type() == b.type() && a.is_object()) {
+        auto other = b.begin();
+        for (auto each = a.begin(); each != a.end(); ++each, ++other) {
+            const std::string here = pointer(at, std::string_view(each.key()));
+            if (other == b.end() || !b.contains(each.key()))
+                return here;
+            if (other.key() != each.key()) // one is missing in `a`, or they stand in another order
+                return a.contains(other.key()) ? here : pointer(at, std::string_view(other.key()));
+            if (auto found = first_difference(*each, *other, here))
+                return found;
+        }
+        return other == b.end() ? std::nullopt
+                                : std::optional(pointer(at, std::string_view(other.key())));
+    }
+    if (a.type() == b.type() && a.is_array()) {
+        for (std::size_t i = 0; i < a.size() && i < b.size(); ++i)
+            if (auto found = first_difference(a[i], b[i], pointer(at, i)))
+                return found;
+        return a.size() == b.size() ? std::nullopt
+                                    : std::optional(pointer(at, std::min(a.size(), b.size())));
+    }
+    return a.type() == b.type() && a == b ? std::nullopt : std::optional(at);
+}
 
 class Verifier {
   public:
@@ -25,7 +61,7 @@ class Verifier {
     {
         if (!list_folder())
             return std::move(out_);
-        for (const char* name : {"diary.json", "diary.edf", sums_name})
+        for (const char* name : {always[0], always[1], always[2], sums_name})
             if (!names_.contains(name))
                 add(name, "missing_file", "", "is missing; right would be a record with this file");
         for (const std::string& name : names_)
@@ -33,6 +69,7 @@ class Verifier {
         check_sums();
         check_diary();
         check_edf();
+        check_fhir_file();
         return std::move(out_);
     }
 
@@ -102,7 +139,7 @@ class Verifier {
             check_sum(sums->substr(begin, end - begin), at, listed);
             begin = end + 1;
         }
-        for (const char* name : {"diary.json", "diary.edf"})
+        for (const char* name : always)
             if (!listed.contains(name))
                 add(sums_name, "not_listed", "",
                     std::string(name) + " is not listed; right would be one line for it");
@@ -126,7 +163,7 @@ class Verifier {
             add(sums_name, "listed_twice", at, name + " is listed twice; right would be once");
         const std::string* bytes = content(name);
         if (!bytes) {
-            if (!names_.contains(name) && name != "diary.json" && name != "diary.edf")
+            if (!names_.contains(name) && !always_there(name))
                 add(name, "missing_file", "", "is listed in SHA256SUMS and missing");
         } else if (sha256_hex(*bytes) != line.substr(0, 64)) {
             add(name, "wrong_sum", "",
@@ -176,13 +213,47 @@ class Verifier {
             return;
         const Result<EdfFile> right = read_edf(*made);
         if (!file || !right || !differing_annotation(*file, *right))
-            add("diary.edf", "not_from_diary",
-                "byte " + std::to_string(std::mismatch(made->begin(), made->end(), bytes->begin(),
-                                                       bytes->end())
-                                             .first -
-                                         made->begin()),
+            add("diary.edf", "not_from_diary", differing_byte(*made, *bytes),
                 "differs from what diary.json makes; right would be the file made again with "
                 "record --from");
+    }
+
+    /// Likewise: every number in diary.fhir.json is the diary's.
+    void check_fhir_file()
+    {
+        const std::string* bytes = content("diary.fhir.json");
+        if (!bytes)
+            return;
+        const Result<Json> file = parse_json(*bytes);
+        for (const Problem& problem : file ? check_fhir(*file) : file.problems())
+            add("diary.fhir.json", problem.code, problem.at, problem.text);
+        if (!out_.diary)
+            return;
+        const Result<std::string> made = diary_fhir(*out_.diary);
+        if (!made || *made == *bytes)
+            return;
+        const Result<Json> right = parse_json(*made);
+        const auto at = file && right ? first_difference(*file, *right, "") : std::nullopt;
+        if (!at) {
+            add("diary.fhir.json", "not_from_diary", differing_byte(*made, *bytes),
+                "differs from what diary.json makes; right would be the file made again with "
+                "record --from");
+            return;
+        }
+        const Json::json_pointer place(*at);
+        const auto value = [&place](const Json& json) {
+            std::string text = json.contains(place) ? json[place].dump() : "nothing";
+            return text.size() > 200 ? "another value" : text;
+        };
+        add("diary.fhir.json", "not_from_diary", *at,
+            value(*file) + "; right, by diary.json, would be " + value(*right));
+    }
+
+    static std::string differing_byte(const std::string& made, const std::string& bytes)
+    {
+        const auto first =
+            std::mismatch(made.begin(), made.end(), bytes.begin(), bytes.end()).first;
+        return "byte " + std::to_string(first - made.begin());
     }
 
     bool differing_annotation(const EdfFile& file, const EdfFile& right)

@@ -25,8 +25,8 @@ struct Verification {
 };
 
 /// Checks a record folder: the sums, that nothing is missing or extra, the formats, the folder's
-/// name, and that diary.edf is, byte for byte, what diary.json makes. Changes nothing. Whatever is
-/// wrong inside a record is `refused`; what could not be read at all is `io`.
+/// name, and that diary.edf and diary.fhir.json are, byte for byte, what diary.json makes. Changes
+/// nothing. Whatever is wrong inside a record is `refused`; what could not be read at all is `io`.
 Verification verify_record(const std::filesystem::path& folder);
 
 } // namespace evenfall

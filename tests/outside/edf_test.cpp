@@ -76,7 +76,7 @@ TEST(EdfLib, ReadsTheFullDiaryAsWeDo)
     // after 21:58.
     EXPECT_TRUE(has("Recording starts", min(0), std::nullopt));
     EXPECT_TRUE(has("Into bed", min(-8), std::nullopt));
-    EXPECT_TRUE(has("Lights off (time uncertain)", min(2), min(10)));
+    EXPECT_TRUE(has("Time uncertain: Lights off", min(2), min(10)));
     EXPECT_TRUE(has("Lights on", min(572), std::nullopt));
     EXPECT_TRUE(has("Recording ends", min(587), std::nullopt));
     EXPECT_TRUE(has("Awake as reported", min(322), min(25)));

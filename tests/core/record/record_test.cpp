@@ -189,8 +189,8 @@ TEST(Record, IsWrittenWholeWithItsModes)
         EXPECT_EQ(info.st_mode & 0777, 0600u);
     }
     std::sort(names.begin(), names.end());
-    EXPECT_EQ(names,
-              (std::vector<std::string>{"SHA256SUMS", "diary.edf", "diary.json", "summary.txt"}));
+    EXPECT_EQ(names, (std::vector<std::string>{"SHA256SUMS", "diary.edf", "diary.fhir.json",
+                                               "diary.json", "summary.txt"}));
     EXPECT_EQ(told(verify_record(*path)), "");
     EXPECT_EQ(std::distance(fs::directory_iterator(parent.path()), fs::directory_iterator()),
               1); // nothing else is left
@@ -229,7 +229,8 @@ TEST(Record, LeftoverOfAKilledWriterIsCleared)
 
 TEST(Record, FileNamesOutsideTheFolderAreRefused)
 {
-    for (const char* name : {"../x", "", "SHA256SUMS", "diary.json", ".hidden", "a\nb"})
+    for (const char* name :
+         {"../x", "", "SHA256SUMS", "diary.json", "diary.fhir.json", ".hidden", "a\nb"})
         EXPECT_EQ(exit_status(record_files(full_diary(), {{name, "x"}}).problems()), 1) << name;
 }
 
@@ -246,8 +247,8 @@ class Verify : public testing::Test {
     /// Makes the sums right again, as somebody who changes a file on purpose would.
     void sum_again()
     {
-        std::string command =
-            "cd '" + record.string() + "' && sha256sum diary.json diary.edf > SHA256SUMS";
+        std::string command = "cd '" + record.string() +
+                              "' && sha256sum diary.json diary.edf diary.fhir.json > SHA256SUMS";
         ASSERT_EQ(std::system(command.c_str()), 0);
     }
 };
@@ -278,6 +279,45 @@ TEST_F(Verify, NamesTheEventThatDiffersBetweenTheFiles)
     EXPECT_NE(result.problems[0].problem.text.find("Into bed"), std::string::npos);
 }
 
+TEST_F(Verify, NamesTheValueThatDiffersInTheFhirFile)
+{
+    const std::string right = slurp(record / "diary.fhir.json");
+    const auto spoilt = [&](const std::string& from, const std::string& to) {
+        std::string fhir = right;
+        const std::size_t at = fhir.find(from);
+        EXPECT_NE(at, std::string::npos) << from;
+        put("diary.fhir.json", fhir.replace(at, from.size(), to));
+        sum_again();
+        const Verification result = verify_record(record);
+        std::string out;
+        for (const RecordProblem& each : result.problems)
+            out += each.file + ":" + each.problem.code + "@" + each.problem.at + " " +
+                   each.problem.text + "\n";
+        return out;
+    };
+    EXPECT_EQ(
+        spoilt("\"value\":47.5", "\"value\":40.5"),
+        "diary.fhir.json:not_from_diary@/entry/6/resource/valueQuantity/value 40.5; right, by "
+        "diary.json, would be 47.5\n");
+    EXPECT_EQ(spoilt("\"status\":\"final\"", "\"status\":\"amended\""),
+              "diary.fhir.json:not_from_diary@/entry/4/resource/status \"amended\"; right, by "
+              "diary.json, would be \"final\"\n");
+    EXPECT_EQ(spoilt("\"status\":\"final\",", ""),
+              "diary.fhir.json:not_from_diary@/entry/4/resource/status nothing; right, by "
+              "diary.json, would be \"final\"\n");
+    // The same values in another form.
+    const std::string decimal = "\"value\":47.5";
+    const std::string byte = std::to_string(right.find(decimal) + decimal.size());
+    EXPECT_EQ(spoilt(decimal, decimal + "0")
+                  .find("diary.fhir.json:not_from_diary@byte " + byte + " differs"),
+              0u);
+    // The own rules speak as well.
+    EXPECT_NE(spoilt("\"valueInteger\":4", "\"valueInteger\":4.5").find("not_integer@/entry/7/"),
+              std::string::npos);
+    fs::remove(record / "diary.fhir.json");
+    EXPECT_EQ(found(), "diary.fhir.json:missing_file ");
+}
+
 TEST_F(Verify, NamesAFolderThatWasRenamed)
 {
     fs::rename(record, parent.path() / "SM-0418_night-1_2026-10-31");
@@ -290,9 +330,8 @@ TEST_F(Verify, RefusesABrokenListOfSums)
     put("SHA256SUMS", slurp(record / "SHA256SUMS") + "00  x");
     EXPECT_EQ(found(), "SHA256SUMS:bad_line ");
     put("SHA256SUMS", "");
-    EXPECT_EQ(
-        found(),
-        "SHA256SUMS:not_listed SHA256SUMS:not_listed diary.edf:extra_file diary.json:extra_file ");
+    EXPECT_EQ(found(), "SHA256SUMS:not_listed SHA256SUMS:not_listed SHA256SUMS:not_listed "
+                       "diary.edf:extra_file diary.fhir.json:extra_file diary.json:extra_file ");
 }
 
 TEST_F(Verify, FlippedByteOrCutAnywhereIsNoticed)
