@@ -4,7 +4,9 @@
 
 #include "base/file.h"
 #include "estimate/contradictions.h"
+#include "print/summary_pdf.h"
 #include "record/folder.h"
+#include "record/summary.h"
 
 #include <cerrno>
 #include <ostream>
@@ -85,10 +87,14 @@ int record_command(std::span<const std::string> args, std::ostream& out, std::os
             print_problems(diary.problems(), out);
         return report(file, diary.problems(), err);
     }
+    const Result<std::string> summary = print::summary_pdf(*diary);
+    if (!summary)
+        return report(file, summary.problems(), err);
     OutFolder parent(*folder);
     if (const Status made = parent.make(); !made)
         return report(*folder, made.problems(), err);
-    const Result<std::filesystem::path> written = write_record(*diary, *folder);
+    const Result<std::filesystem::path> written = 
+        write_record(*diary, *folder, {{summary_name, *summary}});
     if (!written)
         return report(*folder, written.problems(), err);
     out << written->string() << '\n';

@@ -7,6 +7,7 @@
 #include "record/diary_edf.h"
 #include "record/edf.h"
 #include "record/folder.h"
+#include "record/summary.h"
 
 #include <algorithm>
 #include <map>
@@ -19,7 +20,10 @@ constexpr const char* sums_name = "SHA256SUMS";
 
 class Verifier {
   public:
-    explicit Verifier(std::filesystem::path folder) : folder_(std::move(folder)) {}
+    Verifier(std::filesystem::path folder, const SummaryMaker& maker)
+        : folder_(std::move(folder)), maker_(maker)
+    {
+    }
 
     Verification verify()
     {
@@ -33,11 +37,13 @@ class Verifier {
         check_sums();
         check_diary();
         check_edf();
+        check_summary_pdf();
         return std::move(out_);
     }
 
   private:
     std::filesystem::path folder_;
+    const SummaryMaker& maker_;
     Verification out_;
     std::set<std::string> names_;
     std::map<std::string, std::string> contents_;
@@ -185,6 +191,30 @@ class Verifier {
                 "record --from");
     }
 
+    void check_summary_pdf()
+    {
+        if (maker_ && !names_.contains(summary_name))
+            add(summary_name, "missing_file", "",
+                "is missing; right would be a record with this file");
+        const std::string* bytes = content(summary_name);
+        const std::string* json = content("diary.json");
+        if (!bytes || !json)
+            return;
+        const Problems problems = check_summary(*bytes, *json);
+        for (const Problem& problem : problems)
+            add(summary_name, problem.code, problem.at, problem.text);
+        if (!maker_ || !out_.diary || !problems.empty())
+            return;
+        const Result<std::string> made = maker_(*out_.diary);
+        if (!made)
+            for (const Problem& problem : made.problems())
+                out_.problems.push_back({summary_name, problem});
+        else if (*made != *bytes && summary_producer(*made) == summary_producer(*bytes))
+            add(summary_name, "not_from_diary", "",
+                "differs from what diary.json makes; right would be the file made again with "
+                "record --from");
+    }
+
     bool differing_annotation(const EdfFile& file, const EdfFile& right)
     {
         const std::size_t count = std::max(file.annotations.size(), right.annotations.size());
@@ -216,9 +246,9 @@ int Verification::exit_status() const
     return status;
 }
 
-Verification verify_record(const std::filesystem::path& folder)
+Verification verify_record(const std::filesystem::path& folder, const SummaryMaker& maker)
 {
-    return Verifier(folder).verify();
+    return Verifier(folder, maker).verify();
 }
 
 } // namespace evenfall
