@@ -9,8 +9,10 @@
 #include <pango/pangocairo.h>
 
 #include <algorithm>
+#include <map>
 #include <numbers>
 #include <set>
+#include <tuple>
 
 namespace evenfall::print {
 namespace {
@@ -96,6 +98,8 @@ struct Document::Inside {
     int rehearsals = 0;
     std::vector<std::string> alternatives;
     std::set<std::string> fonts;
+    /// A page is rehearsed many times until everything fits: the same texts, over and over.
+    std::map<std::tuple<std::string, double, double, Weight, Align>, Extent> measured;
 
     Extent lay_out(std::string_view text, double width, const Style& style)
     {
@@ -149,6 +153,8 @@ Document::Document(Paper paper, DocumentInfo info) : inside_(std::make_unique<In
     // Ligatures would cut the text that a screen reader gets; figures of one width align.
     pango_attr_list_insert(attributes,
                            pango_attr_font_features_new("liga=0, clig=0, calt=0, tnum=1"));
+    // A hyphen that nobody wrote would change an id.
+    pango_attr_list_insert(attributes, pango_attr_insert_hyphens_new(FALSE));
     pango_layout_set_attributes(in.layout, attributes);
     pango_attr_list_unref(attributes);
     cairo_tag_begin(in.cairo, "Document", nullptr);
@@ -178,14 +184,20 @@ void Document::next_page()
 
 Extent Document::measure(std::string_view text, double width, const Style& style)
 {
-    return inside_->layout ? inside_->lay_out(text, width, style) : Extent{};
+    if (!inside_->layout)
+        return {};
+    const auto key = std::tuple(std::string(text), width, style.size, style.weight, style.align);
+    const auto found = inside_->measured.find(key);
+    if (found != inside_->measured.end())
+        return found->second;
+    return inside_->measured[key] = inside_->lay_out(text, width, style);
 }
 
 Extent Document::text(double x, double y, double width, std::string_view text, const Style& style)
 {
-    const Extent extent = measure(text, width, style);
     if (rehearsing() || !inside_->layout)
-        return extent;
+        return measure(text, width, style);
+    const Extent extent = inside_->lay_out(text, width, style);
     set_colour(inside_->cairo, style.colour);
     show(inside_->cairo, inside_->layout, x, y);
     add_fonts_of(inside_->layout, inside_->fonts);

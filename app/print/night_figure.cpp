@@ -2,6 +2,8 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #include "print/night_figure.h"
 
+#include "record/summary.h"
+
 #include <algorithm>
 #include <cairo.h>
 #include <cstdio>
@@ -10,8 +12,6 @@ namespace evenfall::print {
 namespace {
 
 constexpr double label_width = 66;
-constexpr double lane_pitch = 13;
-constexpr double bar_height = 8.5;
 constexpr double thin_height = 3.5;
 constexpr double axis_height = 12;
 constexpr double change_height = 9;
@@ -67,8 +67,9 @@ void fade(Document& page, double x, double y, double width, double height, Colou
 
 class Drawing {
   public:
-    Drawing(Document& page, double x, double y, double width, const NightPicture& night)
-        : page_(page), night_(night), x_(x), left_(x + label_width), right_(x + width), y_(y),
+    Drawing(Document& page, double x, double y, double width, const NightPicture& night,
+            bool dense)
+        : page_(page), night_(night), lane_pitch_(dense ? 10.5 : 13), bar_height_(dense ? 7.2 : 8.5), x_(x), left_(x + label_width), right_(x + width), y_(y),
           top_(y)
     {
     }
@@ -87,6 +88,7 @@ class Drawing {
   private:
     Document& page_;
     const NightPicture& night_;
+    double lane_pitch_, bar_height_;
     double x_, left_, right_, y_, top_;
 
     double at(Instant when) const
@@ -101,7 +103,7 @@ class Drawing {
         std::size_t lanes = night_.lanes.size();
         lanes += night_.recording_from || night_.recording_to ? 1 : 0;
         lanes += night_.lights_out || night_.lights_on ? 1 : 0;
-        return static_cast<double>(lanes) * lane_pitch;
+        return static_cast<double>(lanes) * lane_pitch_;
     }
 
     void hours()
@@ -119,7 +121,7 @@ class Drawing {
         while (shown.size() > 3 &&
                page_.measure(shown, label_width * 4, small_text).width > label_width - 4)
             shown = shown.substr(0, shown.size() - 4) + "\u2026";
-        page_.text(x_, y_ + (lane_pitch - height) / 2, label_width * 4, shown, small_text);
+        page_.text(x_, y_ + (lane_pitch_ - height) / 2, label_width * 4, shown, small_text);
     }
 
     void thin_lane(const char* name, const std::optional<TimeRange>& from,
@@ -128,7 +130,7 @@ class Drawing {
         if (!from && !to)
             return;
         label(name);
-        const double y = y_ + (lane_pitch - thin_height) / 2;
+        const double y = y_ + (lane_pitch_ - thin_height) / 2;
         if (from && to && from->latest <= to->earliest) {
             fade(page_, at(from->earliest), y, at(from->latest) - at(from->earliest), thin_height,
                  span_colour, 0, 1);
@@ -140,7 +142,7 @@ class Drawing {
         for (const std::optional<TimeRange>* end : {&from, &to})
             if (*end)
                 page_.fill(at((*end)->middle()) - 0.7, y - 2, 1.4, thin_height + 4, span_colour);
-        y_ += lane_pitch;
+        y_ += lane_pitch_;
     }
 
     static double fullness(const PictureSpan& span)
@@ -154,11 +156,11 @@ class Drawing {
         const bool sleep = lane.id == "sleep";
         label(lane.id);
         const Colour colour = sleep ? asleep_colour : on_colour;
-        const double y = y_ + (lane_pitch - bar_height) / 2;
+        const double y = y_ + (lane_pitch_ - bar_height_) / 2;
         if (lane.spans.empty())
             page_.text(left_ + 4, y_ + 2, right_ - left_, "not answered", small_grey);
         else
-            page_.fill(left_, y, right_ - left_, bar_height, white);
+            page_.fill(left_, y, right_ - left_, bar_height_, white);
         for (std::size_t i = 0; i < lane.spans.size(); ++i) {
             const PictureSpan& span = lane.spans[i];
             const double from = at(span.from), width = at(span.to) - from;
@@ -172,14 +174,14 @@ class Drawing {
                 double after = beside(i + 1, i + 1 < lane.spans.size());
                 if (before == after) // in between it may be the other way round
                     before = after = 0.5;
-                fade(page_, from, y, width, bar_height, colour, before, after);
+                fade(page_, from, y, width, bar_height_, colour, before, after);
             } else if (fullness(span) > 0) {
-                page_.fill(from, y, width, bar_height, colour);
+                page_.fill(from, y, width, bar_height_, colour);
             }
         }
         if (!lane.spans.empty())
-            page_.round_box(left_, y, right_ - left_, bar_height, 0, 0.5, grey_ink);
-        y_ += lane_pitch;
+            page_.round_box(left_, y, right_ - left_, bar_height_, 0, 0.5, grey_ink);
+        y_ += lane_pitch_;
     }
 
     /// Where the window begins and ends: by what is known at the latest and at the earliest.
@@ -231,7 +233,8 @@ class Drawing {
             style.colour = ink;
             centred(x, y + change_height,
                     "clocks " + std::string(by.count() < 0 ? "back " : "on ") +
-                        std::to_string(std::abs(by.count())) + " min",
+                        std::to_string(std::abs(by.count())) + " min, to " +
+                        utc_offset_text(tick.offset),
                     style);
         }
         return y + axis_height + (changed ? change_height : 0);
@@ -240,9 +243,10 @@ class Drawing {
 
 } // namespace
 
-double draw_night(Document& page, double x, double y, double width, const NightPicture& night)
+double draw_night(Document& page, double x, double y, double width, const NightPicture& night,
+                  bool dense)
 {
-    return Drawing(page, x, y, width, night).draw();
+    return Drawing(page, x, y, width, night, dense).draw();
 }
 
 double draw_night_legend(Document& page, double x, double y, double width,
@@ -267,8 +271,9 @@ double draw_night_legend(Document& page, double x, double y, double width,
         return [&page, colour](double left, double top) { page.fill(left, top, swatch, 6, colour); };
     };
     entry("on", bar(on_colour));
-    entry("asleep, as reported", bar(asleep_colour));
-    entry("not known exactly: perhaps off, perhaps awake", [&](double left, double top) {
+    if (!night.lanes.empty() && night.lanes.back().id == "sleep")
+        entry("asleep, as reported", bar(asleep_colour));
+    entry("perhaps off, perhaps awake", [&](double left, double top) {
         fade(page, left, top, swatch, 6, on_colour, 1, 0);
         page.round_box(left, top, swatch, 6, 0, 0.5, grey_ink);
     });
@@ -276,7 +281,7 @@ double draw_night_legend(Document& page, double x, double y, double width,
         page.round_box(left, top, swatch, 6, 0, 0.5, grey_ink);
     });
     if (night.window_from || night.window_to)
-        entry("window begins, ends", [&](double left, double top) {
+        entry("window", [&](double left, double top) {
             page.line(left + swatch / 2, top - 1, left + swatch / 2, top + 7, 0.9, ink, {2.5, 1.8});
         });
     return row + height - y;

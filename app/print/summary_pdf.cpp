@@ -12,15 +12,16 @@
 namespace evenfall::print {
 namespace {
 
-constexpr double margin = 42;
+constexpr double margin = 42; ///< left and right
+constexpr double edge = 34;   ///< above and below
 constexpr double gutter = 20;
+constexpr double body_size = 8.5;
+constexpr double dense_size = 7.6; ///< where there is much to say
 constexpr double least_room = 110; ///< for what flows under the picture
 
-const Style body{8.5, Weight::regular, ink, Align::left};
-const Style strong{8.5, Weight::semibold, ink, Align::left};
-const Style small{7.5, Weight::regular, grey_ink, Align::left};
+const Style small{7.2, Weight::regular, grey_ink, Align::left};
 const Style column_head{7.2, Weight::medium, grey_ink, Align::right};
-const Style title{17, Weight::bold, ink, Align::left};
+const Style title{16, Weight::bold, ink, Align::left};
 const Style heading{10.5, Weight::semibold, ink, Align::left};
 const Style verdict_style{13, Weight::bold, ink, Align::left};
 const Style badge_style{6.6, Weight::semibold, ink, Align::left};
@@ -42,17 +43,18 @@ struct Block {
 
 class SummarySheet {
   public:
-    SummarySheet(Document& page, const Summary& summary)
-        : page_(page), summary_(summary), width_(page.size().width - 2 * margin),
+    SummarySheet(Document& page, const Summary& summary, bool dense)
+        : page_(page), summary_(summary), dense_(dense), width_(page.size().width - 2 * margin),
           column_((width_ - gutter) / 2)
     {
+        body_.size = strong_.size = dense ? dense_size : body_size;
     }
 
     /// Draws the page, or finds during a rehearsal whether all of it has room.
     bool draw()
     {
-        const double foot_top = page_.size().height - margin - foot_height() + 8;
-        double y = head(margin - 4);
+        const double foot_top = page_.size().height - edge - foot_height();
+        double y = head(edge);
         y = cautions(y);
         y = numbers(y);
         y = night(y);
@@ -73,6 +75,9 @@ class SummarySheet {
   private:
     Document& page_;
     const Summary& summary_;
+    bool dense_; ///< smaller letters in what flows
+    Style body_{body_size, Weight::regular, ink, Align::left};
+    Style strong_{body_size, Weight::semibold, ink, Align::left};
     double width_, column_;
     double room_ = 0;
     std::vector<Block> blocks_;
@@ -112,7 +117,7 @@ class SummarySheet {
         page_.line(margin, y, margin + width_, y, 0.5, hairline);
         y += 6;
         page_.tagged("P", [&] { y += page_.text(margin, y, width_, summary_.notice, small).height; });
-        return y + 9;
+        return y + 8;
     }
 
     double badge_width(const std::string& word)
@@ -133,7 +138,7 @@ class SummarySheet {
         } else {
             page_.round_box(x + 0.4, top + 0.4, width - 0.8, height - 0.8, 3, 0.7, ink, {1.6, 1.3});
         }
-        page_.text(x + 4.5, baseline - extent.baseline, 300, word, style);
+        page_.text(x + 4.5, baseline - extent.baseline, 300, word + " ", style);
     }
 
     void badge(double x, double baseline, Origin origin)
@@ -153,16 +158,16 @@ class SummarySheet {
             std::string word(origin_text(usual));
             if (!all)
                 word += " unless marked";
-            badge(x + extent.width + 7, y + extent.baseline, word + " ", *usual == Origin::reported);
+            badge(x + extent.width + 7, y + extent.baseline, word, *usual == Origin::reported);
         });
         return extent.height + 3;
     }
 
     template <class Lines>
-    static bool all_of_origin(const Lines& lines, Origin origin)
+    static bool none_of_origin(const Lines& lines, Origin origin)
     {
-        return std::all_of(lines.begin(), lines.end(),
-                           [&](const auto& line) { return line.origin == origin; });
+        return std::none_of(lines.begin(), lines.end(),
+                            [&](const auto& line) { return line.origin == origin; });
     }
 
     double cautions(double y)
@@ -171,7 +176,7 @@ class SummarySheet {
             return y;
         const double inner = width_ - 22;
         const auto inside = [&](double top) {
-            double at = top + 6;
+            double at = top + 5;
             const double x = margin + 14;
             at += heading_line(x, at, inner, summary_.cautions.title, std::nullopt, true);
             page_.tagged("L", [&] {
@@ -186,7 +191,7 @@ class SummarySheet {
         page_.round_box(margin + 0.5, y, width_ - 1, height, 3, 1, ink);
         page_.fill(margin, y, 5, height, ink);
         inside(y);
-        return y + height + 10;
+        return y + height + 8;
     }
 
     double more(double x, double y, double width, std::size_t left_out)
@@ -195,7 +200,7 @@ class SummarySheet {
             return 0;
         double height = 0;
         page_.tagged("P", [&] {
-            height = page_.text(x, y, width, more_in_diary(left_out), strong).height;
+            height = page_.text(x, y, width, more_in_diary(left_out), strong_).height;
         });
         return height + 2;
     }
@@ -210,20 +215,20 @@ class SummarySheet {
         page_.tagged("LI", [&] {
             Extent label;
             page_.tagged("Lbl", [&] {
-                label = page_.text(x, y, label_width - 6, line.label + " ", strong);
+                label = page_.text(x, y, label_width - 6, line.label + " ", strong_);
             });
             page_.tagged("LBody", [&] {
                 const double text_width = width - label_width - mark;
-                const Extent size = page_.measure(line.text, text_width, body);
+                const Extent size = page_.measure(line.text + " ", text_width, body_);
                 // First lines stand on one line, whatever script they are in.
                 const double drop = std::max(0.0, label.baseline - size.baseline);
-                page_.text(x + label_width, y + drop, text_width, line.text + " ", body);
+                page_.text(x + label_width, y + drop, text_width, line.text + " ", body_);
                 if (marked)
                     badge(x + width - mark + 4, y + label.baseline, *line.origin);
                 height = std::max(label.height, size.height + drop);
             });
         });
-        return height + 1.6;
+        return height + (dense_ ? 1 : 1.6);
     }
 
     double table(double x, double y, double width, const SummaryTable& table,
@@ -231,7 +236,7 @@ class SummarySheet {
     {
         const double top = y;
         if (table.rows.empty()) {
-            page_.tagged("P", [&] { y += page_.text(x, y, width, table.when_empty, body).height; });
+            page_.tagged("P", [&] { y += page_.text(x, y, width, table.when_empty, body_).height; });
             return y - top + 3;
         }
         double cells = 0;
@@ -275,7 +280,7 @@ class SummarySheet {
     double table_row(double x, double y, double width, double cells, const SummaryRow& row,
                      const TableShape& shape, bool is_strong)
     {
-        const double padding = 1.3;
+        const double padding = dense_ ? 0.7 : 1.0;
         const bool marked = row.origin == Origin::reported; // the tables are mostly derived
         const double mark =
             marked ? badge_width(std::string(origin_text(row.origin))) + 4 : 0;
@@ -285,16 +290,17 @@ class SummarySheet {
             Extent name;
             const double names = width - cells - 6;
             page_.tagged("TH", [&] {
-                const double own = shape.name_width > 0 ? shape.name_width - 4 : names;
-                name = page_.text(x, y, own, row.name + " ", is_strong ? strong : body);
+                const bool beside = shape.name_width > 0;
+                const double own =
+                    beside && !row.meaning.empty() ? shape.name_width - 4 : names;
+                name = page_.text(x, y, own, row.name + " ", is_strong ? strong_ : body_);
                 height = name.height;
                 if (row.meaning.empty())
                     return;
-                const double left = shape.name_width > 0 ? x + shape.name_width : x;
-                const double room = x + names - left - mark;
+                const double left = beside ? x + shape.name_width : x;
+                const double room = beside ? x + names - left - mark : width;
                 const Extent size = page_.measure(row.meaning, room, small);
-                const double drop =
-                    shape.name_width > 0 ? name.baseline - size.baseline : name.height;
+                const double drop = beside ? name.baseline - size.baseline : name.height;
                 page_.text(left, y + drop, room, row.meaning + " ", small);
                 height = std::max(height, drop + size.height);
             });
@@ -305,9 +311,10 @@ class SummarySheet {
             double at = x + width - cells;
             for (std::size_t i = 0; i < row.cells.size() && i < shape.cells.size(); ++i) {
                 page_.tagged("TD", [&] {
-                    Style style = is_strong ? strong : body;
+                    Style style = is_strong ? strong_ : body_;
                     style.align = Align::right;
-                    page_.text(at, y, shape.cells[i], row.cells[i], style);
+                    height = std::max(
+                        height, page_.text(at, y, shape.cells[i], row.cells[i], style).height);
                 });
                 at += shape.cells[i];
             }
@@ -324,11 +331,17 @@ class SummarySheet {
                                        ? counts(margin, y, left_width)
                                        : contradictions(margin, y, left_width);
         double at = y;
-        const bool all = all_of_origin(summary_.measures.rows, Origin::derived);
-        at += heading_line(right, at, right_width, summary_.measures.title, Origin::derived, all);
+        const bool all = none_of_origin(summary_.measures.rows, Origin::reported);
+        at += heading_line(right, at, right_width, summary_.measures.title,
+                           summary_.measures.rows.empty() ? std::nullopt
+                                                          : std::optional(Origin::derived),
+                           all);
         at += table(right, at, right_width, summary_.measures, {54, {46}, false});
         at += 8;
-        at += heading_line(right, at, right_width, summary_.lost.title, Origin::derived, true);
+        at += heading_line(right, at, right_width, summary_.lost.title,
+                           summary_.lost.rows.empty() ? std::nullopt
+                                                      : std::optional(Origin::derived),
+                           true);
         at += table(right, at, right_width, summary_.lost, {54, {38, 42}, false});
         return std::max(y + left_height, at) + 10;
     }
@@ -342,7 +355,7 @@ class SummarySheet {
         });
         y += 2;
         for (const std::string& reason : summary_.verdict_reasons)
-            page_.tagged("P", [&] { y += page_.text(x, y, width, reason, body).height + 2; });
+            page_.tagged("P", [&] { y += page_.text(x, y, width, reason, body_).height + 2; });
         y += 3;
         y += table(x, y, width, summary_.time, {0, {42, 46, 42}, true});
         return y - top;
@@ -356,7 +369,7 @@ class SummarySheet {
             page_.tagged("P", [&] { y += page_.text(x, y, width, text, style).height; });
             y += 2;
         };
-        paragraph("Nothing is worked out while they stand. Ask the person.", strong);
+        paragraph("Nothing is worked out while they stand. Ask the person.", strong_);
         page_.tagged("L", [&] {
             for (const SummaryLine& line : summary_.contradictions.lines)
                 page_.tagged("LI", [&] {
@@ -364,7 +377,7 @@ class SummarySheet {
                         y += page_.text(x, y, width, line.label + " ", small).height;
                     });
                     page_.tagged("LBody", [&] {
-                        y += page_.text(x, y, width, line.text + " ", body).height + 4;
+                        y += page_.text(x, y, width, line.text + " ", body_).height + 4;
                     });
                 });
         });
@@ -377,12 +390,12 @@ class SummarySheet {
         y += heading_line(margin, y, width_, summary_.picture_title, std::nullopt, true) + 2;
         if (!summary_.picture) {
             page_.tagged("P", [&] {
-                y += page_.text(margin, y, width_, summary_.without_picture, body).height;
+                y += page_.text(margin, y, width_, summary_.without_picture, body_).height;
             });
             return y + 10;
         }
         page_.figure(summary_.picture_text, [&] {
-            y += draw_night(page_, margin, y, width_, *summary_.picture);
+            y += draw_night(page_, margin, y, width_, *summary_.picture, dense_);
         });
         y += 3;
         page_.tagged("P", [&] {
@@ -401,7 +414,7 @@ class SummarySheet {
         part_heights_.push_back(0);
         if (list.lines.empty() && list.left_out == 0)
             return;
-        const bool all = all_of_origin(list.lines, Origin::reported);
+        const bool all = none_of_origin(list.lines, Origin::derived);
         const auto add = [&](std::function<double(double, double)> draw, bool with_next) {
             Block block;
             page_.rehearse([&] { block.height = draw(0, 0); });
@@ -436,12 +449,12 @@ class SummarySheet {
     {
         blocks_.clear();
         part_heights_.clear();
-        double widest = 0;
-        for (const SummaryLine& line : summary_.events.lines)
-            widest = std::max(widest, page_.measure(line.label, 300, strong).width);
-        add_list(summary_.events, std::clamp(widest + 10, 54.0, 102.0));
-        add_list(summary_.answers, 96);
-        add_list(summary_.notes, 60);
+        for (const SummaryList* list : {&summary_.events, &summary_.answers, &summary_.notes}) {
+            double widest = 0;
+            for (const SummaryLine& line : list->lines)
+                widest = std::max(widest, page_.measure(line.label, 300, strong_).width);
+            add_list(*list, std::clamp(widest + 11, 50.0, 102.0));
+        }
     }
 
     /// Puts the blocks into two columns of this height; false when they do not fit.
@@ -475,7 +488,7 @@ class SummarySheet {
         double total = 0;
         for (const Block& block : blocks_)
             total += block.height;
-        for (double height = total / 2; height <= room_; height += 2)
+        for (double height = std::min(room_, std::max(total / 2, 100.0)); height <= room_; height += 2)
             if (place(height, [](const Block&, int, double) {}))
                 return height;
         return place(room_, [](const Block&, int, double) {}) ? room_ : -1;
@@ -530,15 +543,16 @@ bool tighten(SummaryLimits& limits, const Summary& shown, const SummarySheet& sh
             limits.line_length -= 40;
             return true;
         }
-        return less(limits.cautions, shown.cautions.lines.size(), 2) ||
-               less(limits.contradictions, shown.contradictions.lines.size(), 2) ||
-               less(limits.sensors, limits.sensors, 3) ||
-               less(limits.lost, shown.lost.rows.size(), 2);
+        if (less(limits.contradictions, shown.contradictions.lines.size(), 2) ||
+            less(limits.sensors, limits.sensors, 6) ||
+            less(limits.lost, shown.lost.rows.size(), 5) ||
+            less(limits.cautions, shown.cautions.lines.size(), 3))
+            return true;
     }
     const std::vector<double>& heights = sheet.parts();
     const double events = heights[0], answers = heights[1], notes = heights[2];
-    if (notes >= events && notes >= answers && notes > 0) {
-        if (limits.note_length > 220) {
+    if (notes >= events && notes >= answers) {
+        if (!shown.notes.lines.empty() && limits.note_length > 200) {
             limits.note_length -= limits.note_length / 12;
             return true;
         }
@@ -549,8 +563,66 @@ bool tighten(SummaryLimits& limits, const Summary& shown, const SummarySheet& sh
         return true;
     return less(limits.answers, shown.answers.lines.size(), 0) ||
            less(limits.events, shown.events.lines.size(), 0) ||
-           less(limits.notes, shown.notes.lines.size(), 0);
+           less(limits.notes, shown.notes.lines.size(), 0) ||
+           less(limits.sensors, limits.sensors, 2) ||
+           less(limits.lost, shown.lost.rows.size(), 2);
 }
+
+/// The page, first at its best, then denser, then cut until it fits; then given back what still
+/// has room.
+class Fitting {
+  public:
+    Fitting(Document& page, const Summary& whole) : page_(page), whole_(whole) {}
+
+    /// False: it does not fit however short.
+    bool draw()
+    {
+        if (fits(limits_))
+            return finish();
+        dense_ = true;
+        while (!fits(limits_))
+            if (!tighten(limits_, shown_, *sheet_))
+                return false;
+        for (std::size_t SummaryLimits::*limit :
+             {&SummaryLimits::events, &SummaryLimits::answers, &SummaryLimits::notes})
+            give_back(limit, 1);
+        give_back(&SummaryLimits::note_length, 40);
+        return finish();
+    }
+
+  private:
+    Document& page_;
+    const Summary& whole_;
+    SummaryLimits limits_;
+    bool dense_ = false;
+    Summary shown_;
+    std::optional<SummarySheet> sheet_;
+
+    bool fits(const SummaryLimits& limits)
+    {
+        shown_ = cut(whole_, limits);
+        sheet_.emplace(page_, shown_, dense_);
+        bool all = false;
+        page_.rehearse([&] { all = sheet_->draw(); });
+        return all;
+    }
+
+    void give_back(std::size_t SummaryLimits::*limit, std::size_t step)
+    {
+        for (SummaryLimits more = limits_; more.*limit < SummaryLimits().*limit;) {
+            more.*limit += step;
+            if (!fits(more))
+                return;
+            limits_ = more;
+        }
+    }
+
+    bool finish()
+    {
+        fits(limits_);
+        return sheet_->draw();
+    }
+};
 
 } // namespace
 
@@ -559,22 +631,11 @@ Result<std::string> summary_pdf(const Diary& diary)
     const Result<Summary> whole = summary(diary);
     if (!whole)
         return whole.problems();
-    Document page(Paper::a4,
-                  {whole->title, "en", summary_key_words(whole->diary_sha256)});
-    SummaryLimits limits;
-    for (;;) {
-        const Summary shown = cut(*whole, limits);
-        SummarySheet sheet(page, shown);
-        bool fits = false;
-        page.rehearse([&] { fits = sheet.draw(); });
-        if (fits) {
-            sheet.draw();
-            return page.finish();
-        }
-        if (!tighten(limits, shown, sheet))
-            return Problem{Fault::io, "no_room", "",
-                           "the summary does not fit on one page, however short"};
-    }
+    Document page(Paper::a4, {whole->title, "en", summary_key_words(whole->diary_sha256)});
+    if (!Fitting(page, *whole).draw())
+        return Problem{Fault::io, "no_room", "",
+                       "the summary does not fit on one page, however short"};
+    return page.finish();
 }
 
 } // namespace evenfall::print

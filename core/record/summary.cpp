@@ -17,7 +17,9 @@ namespace evenfall {
 namespace {
 
 constexpr Span::rep hundredth = 600000; // microseconds in 0.01 min
+constexpr const char* no_value = "\u2013"; // a dash: not answered, never zero
 constexpr std::size_t cost_of_line_break = 60;
+constexpr std::size_t whole_caution = 1000; ///< ours, and never cut; answers in it are short
 
 std::string hundredths(Span::rep count)
 {
@@ -46,17 +48,6 @@ std::string joined(const std::vector<std::string>& words, const std::string& las
 }
 
 std::string times_text(long count) { return std::to_string(count) + (count == 1 ? " time" : " times"); }
-
-/// UTC-5, UTC+5:30.
-std::string offset_text(std::chrono::seconds offset)
-{
-    const std::string text = format_offset(offset); // +05:30
-    std::string out = "UTC" + text.substr(0, 1) + (text[1] == '0' ? "" : text.substr(1, 1)) +
-                      text.substr(2, 1);
-    if (text.substr(4) != "00")
-        out += text.substr(3);
-    return out;
-}
 
 /// Local clock times of one night, as a person reads them.
 class Clock {
@@ -88,7 +79,7 @@ class Clock {
 
     std::string mark(Instant when) const
     {
-        return changes_ ? " " + offset_text(night_.offset_at(when)) : "";
+        return changes_ ? " " + utc_offset_text(night_.offset_at(when)) : "";
     }
 
     /// Seconds only where there are any; the date only where it is not this night.
@@ -111,10 +102,10 @@ struct Sense {
 
 // What the answers of the app are called. An id that is not here stands for itself.
 constexpr std::array questions{
-    Sense{"before_start", "Asked before the start (allergy, skin, oxygen, implant, ...)"},
-    Sense{"clinic_called", "Clinic called before going on"},
-    Sense{"compare", "Compared with a usual night"},
-    Sense{"skin", "Skin after taking the kit off"},
+    Sense{"before_start", "Before the start"},
+    Sense{"clinic_called", "Clinic called"},
+    Sense{"compare", "Against usual night"},
+    Sense{"skin", "Skin afterwards"},
 };
 
 std::string question_label(const std::string& id)
@@ -155,6 +146,40 @@ bool says_yes(const Json& answer)
     return !answer.empty();
 }
 
+/// Number of bytes of the first code point.
+std::size_t code_point(std::string_view text)
+{
+    std::size_t size = 1;
+    while (size < text.size() && (static_cast<unsigned char>(text[size]) & 0xC0) == 0x80)
+        ++size;
+    return size;
+}
+
+std::size_t code_points(std::string_view text)
+{
+    return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
+        return (static_cast<unsigned char>(c) & 0xC0) != 0x80;
+    }));
+}
+
+void shorten(std::string& text, std::size_t most)
+{
+    std::size_t cost = 0;
+    std::size_t end = 0;
+    while (end < text.size()) {
+        cost += text[end] == '\n' ? cost_of_line_break : 1;
+        if (cost > most)
+            break;
+        end += code_point(std::string_view(text).substr(end));
+    }
+    if (end == text.size())
+        return;
+    const std::size_t more = code_points(std::string_view(text).substr(end));
+    text.resize(end);
+    text += " \u2026 (" + std::to_string(more) +
+            (more == 1 ? " more character in diary.json)" : " more characters in diary.json)");
+}
+
 class Page {
   public:
     Page(const Diary& diary, std::string evening)
@@ -170,6 +195,8 @@ class Page {
         page_.contradictions.title = "Answers that contradict each other";
         for (const Contradiction& each : found)
             page_.contradictions.lines.push_back({each.problem.at, each.problem.text, {}});
+        if (!found.empty())
+            page_.notice = "From the notes alone. The clinic decides from the recording.";
         estimate_ = found.empty() ? std::optional(estimate(night_)) : std::nullopt;
         verdict();
         time();
@@ -181,9 +208,10 @@ class Page {
         answers();
         notes();
         page_.foot =
-            "Reported: said or tapped by the person. Derived: worked out from what was reported. "
-            "Nobody watched this night, and nothing here is a finding: the clinic decides from the "
-            "recording. Every value, and the log behind it, stands in diary.json.";
+            "Reported: said or tapped by the person. Derived: worked out from what was reported. A "
+            "dash: not answered, or not to be worked out without an answer. Nobody watched this "
+            "night, and nothing here is a finding. Every value, and the log behind it, stands in "
+            "diary.json.";
         return std::move(page_);
     }
 
@@ -225,13 +253,12 @@ class Page {
              {}, true});
         std::string zone = night_.zone ? night_.zone->name() : "not given";
         if (!events_.empty())
-            zone += " (" + offset_text(night_.offset_at(first())) +
-                    (clock_.changes() ? ", later " + offset_text(night_.offset_at(last())) : "") +
+            zone += " (" + utc_offset_text(night_.offset_at(first())) +
+                    (clock_.changes() ? ", later " + utc_offset_text(night_.offset_at(last())) : "") +
                     ")";
         page_.head.push_back({"Zone", zone, {}});
-        page_.notice = "From the notes of the night. No signal was looked at: a sensor counts as "
-                       "recording while it was worn, as far as the person knows. So these are upper "
-                       "limits to what the recording can show.";
+        page_.notice = "From the notes alone: a sensor counts while it was worn, so these are upper "
+                       "limits. The clinic decides from the recording.";
     }
 
     std::string groups() const
@@ -265,18 +292,22 @@ class Page {
             break;
         case Verdict::unknown:
             page_.verdict = "Not known, from the notes";
-            reasons.push_back("The night has no known " +
-                              std::string(night_.recording_from || night_.lights_out
-                                              ? "end"
-                                              : "beginning") +
-                              ": neither the recording nor the lights say it. The need is " + need +
-                              ".");
+            reasons.push_back(
+                std::string(night_.recording_from || night_.lights_out
+                                ? "It is not known when the night ended: neither the end of the "
+                                  "recording nor lights on was noted."
+                                : "It is not known when the night began: neither the start of the "
+                                  "recording nor lights out was noted.") +
+                " The need is " + need + ".");
             break;
         }
         reasons.push_back("Needed: " + groups() + ".");
         if (estimate_->chance_enough)
             reasons.push_back("Chance that it is enough: " + chance(*estimate_->chance_enough) +
-                              ", each uncertain time being equally likely anywhere in its range.");
+                              (estimate_->verdict == Verdict::borderline
+                                   ? ", each uncertain time being equally likely anywhere in its "
+                                     "range."
+                                   : "."));
         static const std::map<std::string, std::string> missing{
             {"asleep_after_min", "how long it took to fall asleep"},
             {"lights_out", "lights out"},
@@ -306,7 +337,7 @@ class Page {
     void time_row(const std::string& name, const std::string& meaning,
                   const std::optional<Bounds>& bounds)
     {
-        std::vector<std::string> cells(3, "not known");
+        std::vector<std::string> cells(3, no_value);
         if (bounds)
             cells = {down(bounds->at_least), half_up(bounds->best_guess), up(bounds->at_most)};
         page_.time.rows.push_back({name, meaning, cells, Origin::derived});
@@ -338,7 +369,9 @@ class Page {
     void measure(const std::string& name, const std::string& meaning,
                  const std::optional<std::string>& value, Origin origin)
     {
-        page_.measures.rows.push_back({name, meaning, {value.value_or("\u2013")}, origin});
+        page_.measures.rows.push_back(
+            {name, meaning, {value.value_or(no_value)},
+             value ? std::optional(origin) : std::nullopt});
     }
 
     void measures()
@@ -399,6 +432,13 @@ class Page {
         }
     }
 
+    static std::string quoted(const Json& answer)
+    {
+        std::string text = answer_text(answer);
+        shorten(text, 60);
+        return "\u201c" + text + "\u201d";
+    }
+
     void caution(std::string label, std::string text)
     {
         page_.cautions.lines.push_back({std::move(label), std::move(text), {}});
@@ -421,13 +461,13 @@ class Page {
                                     : "No call to the clinic is noted: ask what it was."));
             else if (answer.question == "skin" && answer.answer != "fine")
                 // McNichol et al. 2013, JWOCN 40:365
-                caution("Skin", "answered \"" + answer_text(answer.answer) +
-                                    "\" after the kit came off. Redness, blister or tear that "
+                caution("Skin", "answered " + quoted(answer.answer) +
+                                    " after the kit came off. Redness, blister or tear that "
                                     "lasts more than 30 minutes is an injury by adhesive: ask, and "
                                     "look.");
             else if (answer.question.find("oxygen") != std::string::npos)
-                caution("Oxygen", "answered \"" + answer_text(answer.answer) +
-                                      "\": the reading of the oximeter depends on it.");
+                caution("Oxygen", "answered " + quoted(answer.answer) +
+                                      ": the reading of the oximeter depends on it.");
         }
         if (estimate_ && estimate_->verdict == Verdict::too_short)
             // Zeidler et al. 2015, J Clin Sleep Med 11:1313-8
@@ -442,7 +482,11 @@ class Page {
         page_.without_picture = "No picture: it needs at least two times of the night.";
         if (!page_.picture)
             return;
-        const NightPicture& drawn = *page_.picture;
+        NightPicture& drawn = *page_.picture;
+        if (!estimate_) { // sleep and window are worked out
+            drawn.window_from = drawn.window_to = std::nullopt;
+            drawn.lanes.pop_back();
+        }
         const auto time = [&](Instant when) { return clock_.time(when); };
         std::string text =
             "The night from " + time(drawn.from) + " to " + time(drawn.to) + ", one lane each. ";
@@ -471,10 +515,10 @@ class Page {
                 continue;
             const auto by = std::chrono::duration_cast<std::chrono::minutes>(tick.offset -
                                                                              tick.offset_before);
-            page_.picture_notes.push_back(
+            text += std::string(
                 "Clocks go " + std::string(by.count() < 0 ? "back " : "on ") +
-                std::to_string(std::abs(by.count())) + " min: " + offset_text(tick.offset_before) +
-                " to " + offset_text(tick.offset) + ".");
+                std::to_string(std::abs(by.count())) + " min: " + utc_offset_text(tick.offset_before) +
+                " to " + utc_offset_text(tick.offset) + ". ");
         }
         if (drawn.untimed_awakenings > 0)
             page_.picture_notes.push_back("Awake " + times_text(drawn.untimed_awakenings) +
@@ -573,40 +617,6 @@ class Page {
     }
 };
 
-/// Number of bytes of the first code point.
-std::size_t code_point(std::string_view text)
-{
-    std::size_t size = 1;
-    while (size < text.size() && (static_cast<unsigned char>(text[size]) & 0xC0) == 0x80)
-        ++size;
-    return size;
-}
-
-std::size_t code_points(std::string_view text)
-{
-    return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
-        return (static_cast<unsigned char>(c) & 0xC0) != 0x80;
-    }));
-}
-
-void shorten(std::string& text, std::size_t most)
-{
-    std::size_t cost = 0;
-    std::size_t end = 0;
-    while (end < text.size()) {
-        cost += text[end] == '\n' ? cost_of_line_break : 1;
-        if (cost > most)
-            break;
-        end += code_point(std::string_view(text).substr(end));
-    }
-    if (end == text.size())
-        return;
-    const std::size_t more = code_points(std::string_view(text).substr(end));
-    text.resize(end);
-    text += " \u2026 (" + std::to_string(more) +
-            (more == 1 ? " more character in diary.json)" : " more characters in diary.json)");
-}
-
 template <class Part>
 void shorten_list(std::vector<Part>& parts, std::size_t& left_out, std::size_t most)
 {
@@ -644,9 +654,9 @@ Summary cut(const Summary& whole, const SummaryLimits& limits)
 {
     Summary page = whole;
     for (SummaryLine& line : page.head)
-        shorten(line.text, 60);
+        shorten(line.text, 44);
     cut_list(page.contradictions, limits.contradictions, limits.line_length);
-    cut_list(page.cautions, limits.cautions, limits.line_length);
+    cut_list(page.cautions, limits.cautions, whole_caution);
     cut_list(page.events, limits.events, limits.line_length);
     cut_list(page.answers, limits.answers, limits.line_length);
     cut_list(page.notes, limits.notes, limits.note_length);
@@ -655,14 +665,30 @@ Summary cut(const Summary& whole, const SummaryLimits& limits)
     constexpr std::size_t before_sensors = 3; // window, needed, needed asleep
     shorten_list(page.time.rows, page.time.left_out, before_sensors + limits.sensors);
     shorten_list(page.lost.rows, page.lost.left_out, limits.lost);
-    if (page.picture && page.picture->lanes.size() > limits.sensors + 1) {
+    if (page.picture) {
         std::vector<PictureLane>& lanes = page.picture->lanes;
-        const std::size_t more = lanes.size() - limits.sensors - 1;
-        lanes.erase(lanes.end() - 1 - static_cast<std::ptrdiff_t>(more), lanes.end() - 1);
-        page.picture_notes.push_back(std::to_string(more) + (more == 1 ? " more sensor stands" : " more sensors stand") +
-                                     " in diary.json.");
+        const bool sleep = !lanes.empty() && lanes.back().id == "sleep";
+        const std::size_t sensors = lanes.size() - (sleep ? 1 : 0);
+        if (sensors > limits.sensors) {
+            const std::size_t more = sensors - limits.sensors;
+            const auto from = lanes.begin() + static_cast<std::ptrdiff_t>(limits.sensors);
+            lanes.erase(from, from + static_cast<std::ptrdiff_t>(more));
+            page.picture_notes.push_back(std::to_string(more) +
+                                         (more == 1 ? " more sensor stands" : " more sensors stand") +
+                                         " in diary.json.");
+        }
     }
     return page;
+}
+
+std::string utc_offset_text(std::chrono::seconds offset)
+{
+    const std::string text = format_offset(offset); // +05:30
+    std::string out = "UTC" + text.substr(0, 1) + (text[1] == '0' ? "" : text.substr(1, 1)) +
+                      text.substr(2, 1);
+    if (text.substr(4) != "00")
+        out += text.substr(3);
+    return out;
 }
 
 std::string more_in_diary(std::size_t left_out)

@@ -100,6 +100,9 @@ Summary cut(const Summary& whole, const SummaryLimits& limits);
 /// "12 more lines stand in diary.json."; empty for none.
 std::string more_in_diary(std::size_t left_out);
 
+/// UTC-5, UTC+5:30.
+std::string utc_offset_text(std::chrono::seconds offset);
+
 /// Reported or derived, as the files say it; empty for neither.
 std::string_view origin_text(const std::optional<Origin>& origin);
 
