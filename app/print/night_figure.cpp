@@ -17,23 +17,21 @@ constexpr double axis_height = 12;
 constexpr double change_height = 9;
 constexpr double closest_labels = 25;
 
-constexpr Colour on_colour{0.0, 0.447, 0.698};     // Okabe & Ito, #0072B2
-constexpr Colour asleep_colour{0.22, 0.25, 0.36};  // darker, so that it differs in grey too
+constexpr Colour on_colour{0.0, 0.447, 0.698};    // Okabe & Ito, #0072B2
+constexpr Colour asleep_colour{0.22, 0.25, 0.36}; // darker, so that it differs in grey too
 constexpr Colour span_colour{0.42, 0.45, 0.50};
 
 const Style small_text{7.5, Weight::regular, ink, Align::left};
 const Style small_grey{6.8, Weight::regular, grey_ink, Align::left};
 
-Colour mixed(Colour colour, double level)
-{
+Colour mixed(Colour colour, double level) {
     const auto part = [&](double one) { return 1 - (1 - one) * level; };
     return {part(colour.red), part(colour.green), part(colour.blue)};
 }
 
 /// From one fullness to another, with strokes over it, so that it is no smudge of the printer.
 void fade(Document& page, double x, double y, double width, double height, Colour colour,
-          double from, double to)
-{
+          double from, double to) {
     if (page.rehearsing() || width <= 0)
         return;
     cairo_t* cr = page.cairo();
@@ -67,15 +65,12 @@ void fade(Document& page, double x, double y, double width, double height, Colou
 
 class Drawing {
   public:
-    Drawing(Document& page, double x, double y, double width, const NightPicture& night,
-            bool dense)
-        : page_(page), night_(night), lane_pitch_(dense ? 10.5 : 13), bar_height_(dense ? 7.2 : 8.5), x_(x), left_(x + label_width), right_(x + width), y_(y),
-          top_(y)
-    {
-    }
+    Drawing(Document& page, double x, double y, double width, const NightPicture& night, bool dense)
+        : page_(page), night_(night), lane_pitch_(dense ? 10.5 : 13),
+          bar_height_(dense ? 7.2 : 8.5), x_(x), left_(x + label_width), right_(x + width), y_(y),
+          top_(y) {}
 
-    double draw()
-    {
+    double draw() {
         hours();
         thin_lane("recording", night_.recording_from, night_.recording_to);
         thin_lane("lights out to on", night_.lights_out, night_.lights_on);
@@ -91,30 +86,26 @@ class Drawing {
     double lane_pitch_, bar_height_;
     double x_, left_, right_, y_, top_;
 
-    double at(Instant when) const
-    {
+    double at(Instant when) const {
         const double share = std::chrono::duration<double>(when - night_.from) /
                              std::chrono::duration<double>(night_.to - night_.from);
         return left_ + (right_ - left_) * std::clamp(share, 0.0, 1.0);
     }
 
-    double lanes_height() const
-    {
+    double lanes_height() const {
         std::size_t lanes = night_.lanes.size();
         lanes += night_.recording_from || night_.recording_to ? 1 : 0;
         lanes += night_.lights_out || night_.lights_on ? 1 : 0;
         return static_cast<double>(lanes) * lane_pitch_;
     }
 
-    void hours()
-    {
+    void hours() {
         for (const PictureTick& tick : night_.ticks)
             page_.line(at(tick.at), top_, at(tick.at), top_ + lanes_height() + 2,
                        tick.clock_change ? 1.4 : 0.4, tick.clock_change ? ink : hairline);
     }
 
-    void label(const std::string& text)
-    {
+    void label(const std::string& text) {
         const double height = page_.measure(text, label_width * 4, small_text).height;
         // One line; what a very long id has more goes under the picture.
         std::string shown = text;
@@ -125,8 +116,7 @@ class Drawing {
     }
 
     void thin_lane(const char* name, const std::optional<TimeRange>& from,
-                   const std::optional<TimeRange>& to)
-    {
+                   const std::optional<TimeRange>& to) {
         if (!from && !to)
             return;
         label(name);
@@ -145,14 +135,12 @@ class Drawing {
         y_ += lane_pitch_;
     }
 
-    static double fullness(const PictureSpan& span)
-    {
+    static double fullness(const PictureSpan& span) {
         const bool full = span.kind == SpanKind::on || span.kind == SpanKind::asleep;
         return full ? 1 : 0;
     }
 
-    void full_lane(const PictureLane& lane)
-    {
+    void full_lane(const PictureLane& lane) {
         const bool sleep = lane.id == "sleep";
         label(lane.id);
         const Colour colour = sleep ? asleep_colour : on_colour;
@@ -185,8 +173,7 @@ class Drawing {
     }
 
     /// Where the window begins and ends: by what is known at the latest and at the earliest.
-    void window()
-    {
+    void window() {
         for (const std::optional<TimeRange>* end : {&night_.window_from, &night_.window_to}) {
             if (!*end)
                 continue;
@@ -195,8 +182,7 @@ class Drawing {
         }
     }
 
-    double axis()
-    {
+    double axis() {
         const double y = y_ + 3;
         double last = -1000;
         const auto centred = [&](double middle, double top, const std::string& text,
@@ -228,8 +214,8 @@ class Drawing {
             if (!tick.clock_change)
                 continue;
             changed = true;
-            const auto by = std::chrono::duration_cast<std::chrono::minutes>(tick.offset -
-                                                                             tick.offset_before);
+            const auto by =
+                std::chrono::duration_cast<std::chrono::minutes>(tick.offset - tick.offset_before);
             style.colour = ink;
             centred(x, y + change_height,
                     "clocks " + std::string(by.count() < 0 ? "back " : "on ") +
@@ -244,20 +230,19 @@ class Drawing {
 } // namespace
 
 double draw_night(Document& page, double x, double y, double width, const NightPicture& night,
-                  bool dense)
-{
+                  bool dense) {
     return Drawing(page, x, y, width, night, dense).draw();
 }
 
 double draw_night_legend(Document& page, double x, double y, double width,
-                         const NightPicture& night)
-{
+                         const NightPicture& night) {
     constexpr double swatch = 16, gap = 4, between = 12;
     const double first = x + label_width;
     double at = first;
     double row = y;
     const double height = page.measure("x", 100, small_grey).height;
-    const auto entry = [&](const std::string& words, const std::function<void(double, double)>& draw) {
+    const auto entry = [&](const std::string& words,
+                           const std::function<void(double, double)>& draw) {
         const double text = page.measure(words, 400, small_grey).width;
         if (at > first && at + swatch + gap + text > x + width) {
             at = first;
@@ -268,7 +253,8 @@ double draw_night_legend(Document& page, double x, double y, double width,
         at += swatch + gap + text + between;
     };
     const auto bar = [&](Colour colour) {
-        return [&page, colour](double left, double top) { page.fill(left, top, swatch, 6, colour); };
+        return
+            [&page, colour](double left, double top) { page.fill(left, top, swatch, 6, colour); };
     };
     entry("on", bar(on_colour));
     if (!night.lanes.empty() && night.lanes.back().id == "sleep")
@@ -277,11 +263,10 @@ double draw_night_legend(Document& page, double x, double y, double width,
         fade(page, left, top, swatch, 6, on_colour, 1, 0);
         page.round_box(left, top, swatch, 6, 0, 0.5, grey_ink);
     });
-    entry("off, or awake", [&](double left, double top) {
-        page.round_box(left, top, swatch, 6, 0, 0.5, grey_ink);
-    });
+    entry("off, or awake",
+          [&](double left, double top) { page.round_box(left, top, swatch, 6, 0, 0.5, grey_ink); });
     if (night.window_from || night.window_to)
-        entry("window", [&](double left, double top) {
+        entry("window, earliest and latest", [&](double left, double top) {
             page.line(left + swatch / 2, top - 1, left + swatch / 2, top + 7, 0.9, ink, {2.5, 1.8});
         });
     return row + height - y;

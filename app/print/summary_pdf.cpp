@@ -45,14 +45,12 @@ class SummarySheet {
   public:
     SummarySheet(Document& page, const Summary& summary, bool dense)
         : page_(page), summary_(summary), dense_(dense), width_(page.size().width - 2 * margin),
-          column_((width_ - gutter) / 2)
-    {
+          column_((width_ - gutter) / 2) {
         body_.size = strong_.size = dense ? dense_size : body_size;
     }
 
     /// Draws the page, or finds during a rehearsal whether all of it has room.
-    bool draw()
-    {
+    bool draw() {
         const double foot_top = page_.size().height - edge - foot_height();
         double y = head(edge);
         y = cautions(y);
@@ -83,9 +81,9 @@ class SummarySheet {
     std::vector<Block> blocks_;
     std::vector<double> part_heights_;
 
-    double head(double y)
-    {
-        page_.tagged("H1", [&] { y += page_.text(margin, y, width_, summary_.heading, title).height; });
+    double head(double y) {
+        page_.tagged("H1",
+                     [&] { y += page_.text(margin, y, width_, summary_.heading, title).height; });
         y += 5;
         page_.line(margin, y, margin + width_, y, 1.2, ink);
         y += 5;
@@ -99,10 +97,11 @@ class SummarySheet {
                                                : Style{8.5, Weight::semibold, ink, Align::left};
                     page_.tagged(tag, [&] {
                         const SummaryLine& line = summary_.head[i];
-                        highest = std::max(highest, page_.text(x, y, share * width_ - 6,
-                                                               labels ? line.label : line.text,
-                                                               style)
-                                                        .height);
+                        highest =
+                            std::max(highest, page_
+                                                  .text(x, y, share * width_ - 6,
+                                                        labels ? line.label : line.text, style)
+                                                  .height);
                     });
                     x += share * width_;
                 }
@@ -116,18 +115,17 @@ class SummarySheet {
         y += 5;
         page_.line(margin, y, margin + width_, y, 0.5, hairline);
         y += 6;
-        page_.tagged("P", [&] { y += page_.text(margin, y, width_, summary_.notice, small).height; });
+        page_.tagged("P",
+                     [&] { y += page_.text(margin, y, width_, summary_.notice, small).height; });
         return y + 8;
     }
 
-    double badge_width(const std::string& word)
-    {
+    double badge_width(const std::string& word) {
         return page_.measure(word, 300, badge_style).width + 9;
     }
 
     /// Reported: white on dark. Derived: dark in a dashed frame. Told apart without colour.
-    void badge(double x, double baseline, const std::string& word, bool dark)
-    {
+    void badge(double x, double baseline, const std::string& word, bool dark) {
         Style style = badge_style;
         const Extent extent = page_.measure(word, 300, style);
         const double width = badge_width(word), height = 10;
@@ -141,15 +139,13 @@ class SummarySheet {
         page_.text(x + 4.5, baseline - extent.baseline, 300, word + " ", style);
     }
 
-    void badge(double x, double baseline, Origin origin)
-    {
+    void badge(double x, double baseline, Origin origin) {
         badge(x, baseline, std::string(origin_text(origin)), origin == Origin::reported);
     }
 
     /// A heading, with whose word the lines under it are. Gives back the height.
     double heading_line(double x, double y, double width, const std::string& text,
-                        std::optional<Origin> usual, bool all)
-    {
+                        std::optional<Origin> usual, bool all) {
         Extent extent;
         page_.tagged("H2", [&] {
             extent = page_.text(x, y, width, text + " ", heading);
@@ -164,14 +160,12 @@ class SummarySheet {
     }
 
     template <class Lines>
-    static bool none_of_origin(const Lines& lines, Origin origin)
-    {
+    static bool none_of_origin(const Lines& lines, Origin origin) {
         return std::none_of(lines.begin(), lines.end(),
                             [&](const auto& line) { return line.origin == origin; });
     }
 
-    double cautions(double y)
-    {
+    double cautions(double y) {
         if (summary_.cautions.lines.empty())
             return y;
         const double inner = width_ - 22;
@@ -194,8 +188,7 @@ class SummarySheet {
         return y + height + 8;
     }
 
-    double more(double x, double y, double width, std::size_t left_out)
-    {
+    double more(double x, double y, double width, std::size_t left_out) {
         if (left_out == 0)
             return 0;
         double height = 0;
@@ -207,8 +200,7 @@ class SummarySheet {
 
     /// One item of a list: its label, its text, and whose word it is where that is not the usual.
     double labelled(double x, double y, double width, double label_width, const SummaryLine& line,
-                    std::optional<Origin> usual)
-    {
+                    std::optional<Origin> usual) {
         const bool marked = line.origin && usual && line.origin != usual;
         const double mark = marked ? badge_width(std::string(origin_text(line.origin))) + 4 : 0;
         double height = 0;
@@ -232,11 +224,11 @@ class SummarySheet {
     }
 
     double table(double x, double y, double width, const SummaryTable& table,
-                 const TableShape& shape)
-    {
+                 const TableShape& shape) {
         const double top = y;
         if (table.rows.empty()) {
-            page_.tagged("P", [&] { y += page_.text(x, y, width, table.when_empty, body_).height; });
+            page_.tagged("P",
+                         [&] { y += page_.text(x, y, width, table.when_empty, body_).height; });
             return y - top + 3;
         }
         double cells = 0;
@@ -257,8 +249,7 @@ class SummarySheet {
     }
 
     double table_head(double x, double y, double width, double cells, const SummaryTable& table,
-                      const TableShape& shape)
-    {
+                      const TableShape& shape) {
         double height = 0;
         page_.tagged("TR", [&] {
             Style left = column_head;
@@ -278,12 +269,10 @@ class SummarySheet {
     }
 
     double table_row(double x, double y, double width, double cells, const SummaryRow& row,
-                     const TableShape& shape, bool is_strong)
-    {
+                     const TableShape& shape, bool is_strong) {
         const double padding = dense_ ? 0.7 : 1.0;
         const bool marked = row.origin == Origin::reported; // the tables are mostly derived
-        const double mark =
-            marked ? badge_width(std::string(origin_text(row.origin))) + 4 : 0;
+        const double mark = marked ? badge_width(std::string(origin_text(row.origin))) + 4 : 0;
         double height = 0;
         y += padding;
         page_.tagged("TR", [&] {
@@ -291,8 +280,7 @@ class SummarySheet {
             const double names = width - cells - 6;
             page_.tagged("TH", [&] {
                 const bool beside = shape.name_width > 0;
-                const double own =
-                    beside && !row.meaning.empty() ? shape.name_width - 4 : names;
+                const double own = beside && !row.meaning.empty() ? shape.name_width - 4 : names;
                 name = page_.text(x, y, own, row.name + " ", is_strong ? strong_ : body_);
                 height = name.height;
                 if (row.meaning.empty())
@@ -305,9 +293,8 @@ class SummarySheet {
                 height = std::max(height, drop + size.height);
             });
             if (marked)
-                page_.tagged("TD", [&] {
-                    badge(x + width - cells - mark, y + name.baseline, *row.origin);
-                });
+                page_.tagged(
+                    "TD", [&] { badge(x + width - cells - mark, y + name.baseline, *row.origin); });
             double at = x + width - cells;
             for (std::size_t i = 0; i < row.cells.size() && i < shape.cells.size(); ++i) {
                 page_.tagged("TD", [&] {
@@ -322,8 +309,7 @@ class SummarySheet {
         return height + 2 * padding;
     }
 
-    double numbers(double y)
-    {
+    double numbers(double y) {
         const double left_width = width_ * 0.47 - gutter / 2;
         const double right_width = width_ - gutter - left_width;
         const double right = margin + left_width + gutter;
@@ -332,27 +318,23 @@ class SummarySheet {
                                        : contradictions(margin, y, left_width);
         double at = y;
         const bool all = none_of_origin(summary_.measures.rows, Origin::reported);
-        at += heading_line(right, at, right_width, summary_.measures.title,
-                           summary_.measures.rows.empty() ? std::nullopt
-                                                          : std::optional(Origin::derived),
-                           all);
+        at += heading_line(
+            right, at, right_width, summary_.measures.title,
+            summary_.measures.rows.empty() ? std::nullopt : std::optional(Origin::derived), all);
         at += table(right, at, right_width, summary_.measures, {54, {46}, false});
         at += 8;
-        at += heading_line(right, at, right_width, summary_.lost.title,
-                           summary_.lost.rows.empty() ? std::nullopt
-                                                      : std::optional(Origin::derived),
-                           true);
+        at += heading_line(
+            right, at, right_width, summary_.lost.title,
+            summary_.lost.rows.empty() ? std::nullopt : std::optional(Origin::derived), true);
         at += table(right, at, right_width, summary_.lost, {54, {38, 42}, false});
         return std::max(y + left_height, at) + 10;
     }
 
-    double counts(double x, double top, double width)
-    {
+    double counts(double x, double top, double width) {
         double y = top;
         y += heading_line(x, y, width, summary_.time.title, Origin::derived, true);
-        page_.tagged("P", [&] {
-            y += page_.text(x, y, width, summary_.verdict, verdict_style).height;
-        });
+        page_.tagged("P",
+                     [&] { y += page_.text(x, y, width, summary_.verdict, verdict_style).height; });
         y += 2;
         for (const std::string& reason : summary_.verdict_reasons)
             page_.tagged("P", [&] { y += page_.text(x, y, width, reason, body_).height + 2; });
@@ -361,8 +343,7 @@ class SummarySheet {
         return y - top;
     }
 
-    double contradictions(double x, double top, double width)
-    {
+    double contradictions(double x, double top, double width) {
         double y = top;
         y += heading_line(x, y, width, summary_.contradictions.title, std::nullopt, true);
         const auto paragraph = [&](const std::string& text, const Style& style) {
@@ -385,8 +366,7 @@ class SummarySheet {
         return y - top;
     }
 
-    double night(double y)
-    {
+    double night(double y) {
         y += heading_line(margin, y, width_, summary_.picture_title, std::nullopt, true) + 2;
         if (!summary_.picture) {
             page_.tagged("P", [&] {
@@ -394,13 +374,11 @@ class SummarySheet {
             });
             return y + 10;
         }
-        page_.figure(summary_.picture_text, [&] {
-            y += draw_night(page_, margin, y, width_, *summary_.picture, dense_);
-        });
+        page_.figure(summary_.picture_text,
+                     [&] { y += draw_night(page_, margin, y, width_, *summary_.picture, dense_); });
         y += 3;
-        page_.tagged("P", [&] {
-            y += draw_night_legend(page_, margin, y, width_, *summary_.picture);
-        });
+        page_.tagged("P",
+                     [&] { y += draw_night_legend(page_, margin, y, width_, *summary_.picture); });
         for (const std::string& note : summary_.picture_notes)
             page_.tagged("P", [&] {
                 y += page_.text(margin + 66, y + 1, width_ - 66, note, small).height + 1;
@@ -408,8 +386,7 @@ class SummarySheet {
         return y + 10;
     }
 
-    void add_list(const SummaryList& list, double label_width)
-    {
+    void add_list(const SummaryList& list, double label_width) {
         const std::size_t part = part_heights_.size();
         part_heights_.push_back(0);
         if (list.lines.empty() && list.left_out == 0)
@@ -424,29 +401,32 @@ class SummarySheet {
             part_heights_[part] += block.height;
             blocks_.push_back(std::move(block));
         };
-        add([this, &list, all](double x, double y) {
-            return heading_line(x, y, column_, list.title, Origin::reported, all);
-        }, true);
+        add(
+            [this, &list, all](double x, double y) {
+                return heading_line(x, y, column_, list.title, Origin::reported, all);
+            },
+            true);
         for (std::size_t i = 0; i < list.lines.size(); ++i) {
             const bool first = i == 0, last = i + 1 == list.lines.size();
-            add([this, &list, i, label_width, first, last](double x, double y) {
-                if (first)
-                    page_.begin("L");
-                double height =
-                    labelled(x, y, column_, label_width, list.lines[i], Origin::reported);
-                if (last)
-                    page_.end("L");
-                return height + (last && list.left_out == 0 ? 8 : 0);
-            }, last && list.left_out > 0);
+            add(
+                [this, &list, i, label_width, first, last](double x, double y) {
+                    if (first)
+                        page_.begin("L");
+                    double height =
+                        labelled(x, y, column_, label_width, list.lines[i], Origin::reported);
+                    if (last)
+                        page_.end("L");
+                    return height + (last && list.left_out == 0 ? 8 : 0);
+                },
+                last && list.left_out > 0);
         }
         if (list.left_out > 0)
-            add([this, &list](double x, double y) {
-                return more(x, y, column_, list.left_out) + 8;
-            }, false);
+            add([this, &list](double x,
+                              double y) { return more(x, y, column_, list.left_out) + 8; },
+                false);
     }
 
-    void fill_blocks()
-    {
+    void fill_blocks() {
         blocks_.clear();
         part_heights_.clear();
         for (const SummaryList* list : {&summary_.events, &summary_.answers, &summary_.notes}) {
@@ -458,8 +438,7 @@ class SummarySheet {
     }
 
     /// Puts the blocks into two columns of this height; false when they do not fit.
-    bool place(double height, const std::function<void(const Block&, int, double)>& put) const
-    {
+    bool place(double height, const std::function<void(const Block&, int, double)>& put) const {
         int column = 0;
         double y = 0;
         for (std::size_t i = 0; i < blocks_.size();) {
@@ -483,19 +462,18 @@ class SummarySheet {
     }
 
     /// The least height at which two columns take everything, so that they end side by side.
-    double column_height() const
-    {
+    double column_height() const {
         double total = 0;
         for (const Block& block : blocks_)
             total += block.height;
-        for (double height = std::min(room_, std::max(total / 2, 100.0)); height <= room_; height += 2)
+        for (double height = std::min(room_, std::max(total / 2, 100.0)); height <= room_;
+             height += 2)
             if (place(height, [](const Block&, int, double) {}))
                 return height;
         return place(room_, [](const Block&, int, double) {}) ? room_ : -1;
     }
 
-    void flow(double top, double height)
-    {
+    void flow(double top, double height) {
         if (page_.rehearsing())
             return;
         place(height, [&](const Block& block, int column, double y) {
@@ -503,25 +481,24 @@ class SummarySheet {
         });
     }
 
-    double foot_height()
-    {
+    double foot_height() {
         double height = 0;
         page_.rehearse([&] { height = foot(0); });
         return height;
     }
 
-    double foot(double top)
-    {
+    double foot(double top) {
         Style tiny = small;
         tiny.size = 6.8;
         page_.line(margin, top, margin + width_, top, 0.5, hairline);
         double y = top + 5;
         page_.tagged("P", [&] { y += page_.text(margin, y, width_, summary_.foot, tiny).height; });
         page_.tagged("P", [&] {
-            y += page_.text(margin, y + 1, width_,
-                            "Made by Evenfall from the diary.json with SHA-256 " +
-                                summary_.diary_sha256,
-                            tiny)
+            y += page_
+                     .text(margin, y + 1, width_,
+                           "Made by Evenfall from the diary.json with SHA-256 " +
+                               summary_.diary_sha256,
+                           tiny)
                      .height;
         });
         return y + 1 - top;
@@ -529,8 +506,7 @@ class SummarySheet {
 };
 
 /// Takes away from what takes most room, a little at a time. False when nothing is left to take.
-bool tighten(SummaryLimits& limits, const Summary& shown, const SummarySheet& sheet)
-{
+bool tighten(SummaryLimits& limits, const Summary& shown, const SummarySheet& sheet) {
     const auto less = [](std::size_t& limit, std::size_t now, std::size_t least) {
         limit = std::min(limit, now);
         if (limit <= least)
@@ -564,8 +540,7 @@ bool tighten(SummaryLimits& limits, const Summary& shown, const SummarySheet& sh
     return less(limits.answers, shown.answers.lines.size(), 0) ||
            less(limits.events, shown.events.lines.size(), 0) ||
            less(limits.notes, shown.notes.lines.size(), 0) ||
-           less(limits.sensors, limits.sensors, 2) ||
-           less(limits.lost, shown.lost.rows.size(), 2);
+           less(limits.sensors, limits.sensors, 2) || less(limits.lost, shown.lost.rows.size(), 2);
 }
 
 /// The page, first at its best, then denser, then cut until it fits; then given back what still
@@ -575,8 +550,7 @@ class Fitting {
     Fitting(Document& page, const Summary& whole) : page_(page), whole_(whole) {}
 
     /// False: it does not fit however short.
-    bool draw()
-    {
+    bool draw() {
         if (fits(limits_))
             return finish();
         dense_ = true;
@@ -598,8 +572,7 @@ class Fitting {
     Summary shown_;
     std::optional<SummarySheet> sheet_;
 
-    bool fits(const SummaryLimits& limits)
-    {
+    bool fits(const SummaryLimits& limits) {
         shown_ = cut(whole_, limits);
         sheet_.emplace(page_, shown_, dense_);
         bool all = false;
@@ -607,8 +580,7 @@ class Fitting {
         return all;
     }
 
-    void give_back(std::size_t SummaryLimits::*limit, std::size_t step)
-    {
+    void give_back(std::size_t SummaryLimits::*limit, std::size_t step) {
         for (SummaryLimits more = limits_; more.*limit < SummaryLimits().*limit;) {
             more.*limit += step;
             if (!fits(more))
@@ -617,8 +589,7 @@ class Fitting {
         }
     }
 
-    bool finish()
-    {
+    bool finish() {
         fits(limits_);
         return sheet_->draw();
     }
@@ -626,8 +597,7 @@ class Fitting {
 
 } // namespace
 
-Result<std::string> summary_pdf(const Diary& diary)
-{
+Result<std::string> summary_pdf(const Diary& diary) {
     const Result<Summary> whole = summary(diary);
     if (!whole)
         return whole.problems();

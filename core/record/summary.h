@@ -46,7 +46,7 @@ struct SummaryRow {
 
 struct SummaryTable {
     std::string title;
-    std::string names; ///< head of the names
+    std::string names;                ///< head of the names
     std::vector<std::string> columns; ///< as many as `cells`
     std::vector<SummaryRow> rows;
     std::string when_empty; ///< what to say instead of no rows
@@ -54,12 +54,12 @@ struct SummaryTable {
 };
 
 struct Summary {
-    std::string title;         ///< of the document
-    std::string heading;       ///< the first line of the page
-    std::string diary_sha256;  ///< of the diary.json that the same diary makes
+    std::string title;             ///< of the document
+    std::string heading;           ///< the first line of the page
+    std::string diary_sha256;      ///< of the diary.json that the same diary makes
     std::vector<SummaryLine> head; ///< whose night, when, which kit, where
-    std::string notice;        ///< what these figures are not
-    std::string verdict;       ///< in a few words; empty while answers contradict each other
+    std::string notice;            ///< what these figures are not
+    std::string verdict;           ///< in a few words; empty while answers contradict each other
     std::vector<std::string> verdict_reasons;
     SummaryList contradictions;
     SummaryList cautions;
@@ -68,9 +68,9 @@ struct Summary {
     SummaryTable lost;
     std::optional<NightPicture> picture;
     std::string picture_title;
-    std::string picture_text;        ///< what the picture shows, for those who cannot see it
+    std::string picture_text;               ///< what the picture shows, for those who cannot see it
     std::vector<std::string> picture_notes; ///< beside the legend: clock change, no place in it
-    std::string without_picture;     ///< said where there is no picture
+    std::string without_picture;            ///< said where there is no picture
     SummaryList events;
     SummaryList answers;
     SummaryList notes;

@@ -32,9 +32,9 @@ using SummaryMaker = std::function<Result<std::string>(const Diary&)>;
 /// name, and that diary.edf is, byte for byte, what diary.json makes. Changes nothing. Whatever is
 /// wrong inside a record is `refused`; what could not be read at all is `io`.
 ///
-/// summary.pdf must carry the sum of diary.json. With a maker it must also be there, and be byte for
-/// byte what the maker makes: unless it names other versions of libraries or fonts as its producer,
-/// for they draw another page of the same night, which is no fault.
+/// summary.pdf must carry the sum of diary.json. With a maker it must also be there, and be byte
+/// for byte what the maker makes: unless it names other versions of libraries or fonts as its
+/// producer, for they draw another page of the same night, which is no fault.
 Verification verify_record(const std::filesystem::path& folder, const SummaryMaker& maker = {});
 
 } // namespace evenfall

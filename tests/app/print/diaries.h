@@ -10,8 +10,7 @@
 namespace evenfall::test {
 
 /// Nights as different as pages can be. All invented.
-inline Diary bare_diary()
-{
+inline Diary bare_diary() {
     return diary_of(night_of(
         "{'format':'evenfall.night/1','visit':{'code':'SM-0002','night':2},'zone':'Europe/Berlin',"
         "'sensors':['chest','finger'],'need':{'minutes':240,'groups':[['chest'],['finger']]},"
@@ -19,16 +18,14 @@ inline Diary bare_diary()
 }
 
 /// Nothing but the beginning: no end, so nothing can be said.
-inline Diary open_diary()
-{
+inline Diary open_diary() {
     return diary_of(night_of(
         "{'format':'evenfall.night/1','visit':{'code':'SM-0003','night':1},'zone':'Europe/Berlin',"
         "'sensors':['finger'],'need':{'minutes':240,'groups':[['finger']]},"
         "'lights_out':'2026-05-04T23:10'}"));
 }
 
-inline Diary contradictory_diary()
-{
+inline Diary contradictory_diary() {
     Night night = example_night();
     std::swap(night.lights_out, night.lights_on);
     night.asleep_after = min(700);
@@ -39,8 +36,7 @@ inline Diary contradictory_diary()
 }
 
 /// Clocks go on at 02:00; borderline, with what an app asks in the morning.
-inline Diary spring_diary()
-{
+inline Diary spring_diary() {
     Diary diary = diary_of(night_of(
         "{'format':'evenfall.night/1','visit':{'code':'SM-0417','night':3},"
         "'zone':'America/New_York','sensors':['chest','abdomen','cannula','breath','finger'],"
@@ -62,8 +58,7 @@ inline Diary spring_diary()
 }
 
 /// Fourteen removals, many awakenings, and somebody who wrote a lot.
-inline Diary long_diary()
-{
+inline Diary long_diary() {
     Night night = example_night();
     night.awake_untimed = std::nullopt;
     night.awake->clear();
@@ -94,8 +89,7 @@ inline Diary long_diary()
 }
 
 /// More of everything than any page can take: nothing may run off it.
-inline Diary endless_diary()
-{
+inline Diary endless_diary() {
     Diary diary = long_diary();
     diary.kit->label = std::string(400, 'W');
     diary.night.sensors.clear();
@@ -107,8 +101,8 @@ inline Diary endless_diary()
         diary.night.sensors.push_back(id);
         diary.night.need.groups.push_back({id});
         diary.night.off.push_back({id, std::nullopt, *diary.night.lights_out});
-        diary.answers.push_back({"oxygen_" + std::to_string(i), std::string(300, 'o'),
-                                 Origin::reported});
+        diary.answers.push_back(
+            {"oxygen_" + std::to_string(i), std::string(300, 'o'), Origin::reported});
         diary.notes.push_back({std::string(5000, 'x'), std::nullopt});
         std::string lines;
         for (int line = 0; line < 200; ++line)
@@ -121,23 +115,23 @@ inline Diary endless_diary()
 }
 
 /// Free text in scripts that the page's own font does not have.
-inline Diary scripts_diary()
-{
+inline Diary scripts_diary() {
     Diary diary = full_diary();
-    diary.notes.push_back({"\u0627\u0633\u062a\u064a\u0642\u0638\u062a \u0645\u0631\u062a\u064a\u0646 "
-                           "\u0628\u0633\u0628\u0628 \u0627\u0644\u0642\u0637\u0629 SM-0417 "
-                           "\u062b\u0645 \u0646\u0645\u062a \u062d\u062a\u0649 "
-                           "\u0627\u0644\u0635\u0628\u0627\u062d",
-                           TimeRange::exactly(diary.night.lights_out->latest + min(150))});
-    diary.notes.push_back({"\u534a\u591c\u8d77\u6765\u4e24\u6b21\u3002", std::nullopt}); // woke twice
+    diary.notes.push_back(
+        {"\u0627\u0633\u062a\u064a\u0642\u0638\u062a \u0645\u0631\u062a\u064a\u0646 "
+         "\u0628\u0633\u0628\u0628 \u0627\u0644\u0642\u0637\u0629 SM-0417 "
+         "\u062b\u0645 \u0646\u0645\u062a \u062d\u062a\u0649 "
+         "\u0627\u0644\u0635\u0628\u0627\u062d",
+         TimeRange::exactly(diary.night.lights_out->latest + min(150))});
+    diary.notes.push_back(
+        {"\u534a\u591c\u8d77\u6765\u4e24\u6b21\u3002", std::nullopt}); // woke twice
     diary.notes.push_back({"\u041f\u0440\u043e\u0441\u043d\u0443\u043b\u0430\u0441\u044c "
                            "\u0432 \u0442\u0440\u0438; \u03be\u03cd\u03c0\u03bd\u03b7\u03c3\u03b1",
                            std::nullopt});
     return diary;
 }
 
-inline std::vector<std::pair<std::string, Diary>> all_diaries()
-{
+inline std::vector<std::pair<std::string, Diary>> all_diaries() {
     return {{"full", full_diary()},       {"bare", bare_diary()},
             {"open", open_diary()},       {"contradictory", contradictory_diary()},
             {"spring", spring_diary()},   {"long", long_diary()},

@@ -24,8 +24,7 @@ struct Ran {
     std::string out;
 };
 
-Ran run(const std::string& command)
-{
+Ran run(const std::string& command) {
     Ran ran;
     std::FILE* pipe = ::popen((command + " 2>&1").c_str(), "r");
     if (!pipe)
@@ -38,16 +37,14 @@ Ran run(const std::string& command)
     return ran;
 }
 
-std::string pdf_of(const Diary& diary)
-{
+std::string pdf_of(const Diary& diary) {
     const Result<std::string> pdf = summary_pdf(diary);
     for (const Problem& problem : pdf.problems())
         ADD_FAILURE() << describe("summary.pdf", problem);
     return pdf ? *pdf : "";
 }
 
-std::string without_spaces(const std::string& text)
-{
+std::string without_spaces(const std::string& text) {
     std::string out;
     for (const char one : text)
         if (one != ' ' && one != '\n' && one != '\f')
@@ -60,21 +57,18 @@ class SummaryPdf : public testing::TestWithParam<std::pair<std::string, Diary>> 
     test::TemporaryDirectory folder;
     std::string path = (folder.path() / "summary.pdf").string();
     std::string bytes;
-    void SetUp() override
-    {
+    void SetUp() override {
         bytes = pdf_of(GetParam().second);
         std::ofstream(path, std::ios::binary) << bytes;
     }
-    std::string tool(const std::string& command)
-    {
+    std::string tool(const std::string& command) {
         const Ran ran = run(command);
         EXPECT_EQ(ran.status, 0) << command << "\n" << ran.out;
         return ran.out;
     }
 };
 
-TEST_P(SummaryPdf, IsSoundTaggedAndOnePageOfA4)
-{
+TEST_P(SummaryPdf, IsSoundTaggedAndOnePageOfA4) {
     tool("qpdf --check " + path);
     const std::string info = tool("pdfinfo " + path);
     const Summary page = summary(GetParam().second).value();
@@ -86,14 +80,13 @@ TEST_P(SummaryPdf, IsSoundTaggedAndOnePageOfA4)
         EXPECT_NE(info.find(line), std::string::npos) << line << info;
     EXPECT_EQ(info.find("Date"), std::string::npos) << info; // no clock has been read
     const std::string root = tool("qpdf --json=2 --json-key=qpdf " + path);
-    for (const char* part : {"\"/Lang\": \"u:en\"", "\"/DisplayDocTitle\": true",
-                             "\"/Marked\": true"})
+    for (const char* part :
+         {"\"/Lang\": \"u:en\"", "\"/DisplayDocTitle\": true", "\"/Marked\": true"})
         EXPECT_NE(root.find(part), std::string::npos) << part;
     EXPECT_EQ(check_summary(bytes, diary_to_json(GetParam().second).value()), Problems{});
 }
 
-TEST_P(SummaryPdf, EmbedsEveryFont)
-{
+TEST_P(SummaryPdf, EmbedsEveryFont) {
     const std::string fonts = tool("pdffonts " + path);
     int count = 0;
     std::istringstream lines(fonts);
@@ -113,8 +106,7 @@ TEST_P(SummaryPdf, EmbedsEveryFont)
     EXPECT_GE(count, 4);
 }
 
-TEST_P(SummaryPdf, HasHeadingsInOrderAndTellsThePicture)
-{
+TEST_P(SummaryPdf, HasHeadingsInOrderAndTellsThePicture) {
     const std::string tree = tool("pdfinfo -struct-text " + path);
     const Summary page = summary(GetParam().second).value();
     std::vector<std::string> headings{page.heading};
@@ -122,8 +114,8 @@ TEST_P(SummaryPdf, HasHeadingsInOrderAndTellsThePicture)
         headings.push_back(page.cautions.title);
     headings.push_back(page.contradictions.lines.empty() ? page.time.title
                                                          : page.contradictions.title);
-    headings.insert(headings.end(), {page.measures.title, page.lost.title, page.picture_title,
-                                     page.events.title});
+    headings.insert(headings.end(),
+                    {page.measures.title, page.lost.title, page.picture_title, page.events.title});
     if (!page.answers.lines.empty())
         headings.push_back(page.answers.title);
     if (!page.notes.lines.empty())
@@ -145,8 +137,7 @@ TEST_P(SummaryPdf, HasHeadingsInOrderAndTellsThePicture)
     EXPECT_NE(tree.find("\"" + page.foot + "\""), std::string::npos) << tree;
 }
 
-TEST_P(SummaryPdf, ShowsWhatStandsInItOrCountsIt)
-{
+TEST_P(SummaryPdf, ShowsWhatStandsInItOrCountsIt) {
     const std::string text = tool("pdftotext -layout " + path + " -");
     const std::string dense = without_spaces(text);
     const Summary page = summary(GetParam().second).value();
@@ -169,15 +160,13 @@ TEST_P(SummaryPdf, ShowsWhatStandsInItOrCountsIt)
 
 /// What a screen reader meets under each heading: list items or rows of tables (without their head)
 /// that are there, and those that are only counted ("12 more lines stand in diary.json.").
-std::map<std::string, std::size_t> met_or_counted(const std::string& tree)
-{
+std::map<std::string, std::size_t> met_or_counted(const std::string& tree) {
     std::map<std::string, std::size_t> out;
     std::string heading, last;
     std::istringstream lines(tree);
     for (std::string line; std::getline(lines, line); last = line) {
-        const std::string text = line.find('"') == std::string::npos
-                                     ? ""
-                                     : line.substr(line.find('"') + 1);
+        const std::string text =
+            line.find('"') == std::string::npos ? "" : line.substr(line.find('"') + 1);
         if (last.find("H2 (block)") != std::string::npos)
             heading = text;
         const std::string tag = line.substr(std::min(line.size(), line.find_first_not_of(' ')));
@@ -192,8 +181,7 @@ std::map<std::string, std::size_t> met_or_counted(const std::string& tree)
     return out;
 }
 
-TEST_P(SummaryPdf, LeavesNothingOutUncounted)
-{
+TEST_P(SummaryPdf, LeavesNothingOutUncounted) {
     const std::map<std::string, std::size_t> found =
         met_or_counted(tool("pdfinfo -struct-text " + path));
     const Summary page = summary(GetParam().second).value();
@@ -207,23 +195,21 @@ TEST_P(SummaryPdf, LeavesNothingOutUncounted)
             }
         ADD_FAILURE() << "nothing under " << title;
     };
-    for (const SummaryList* list : {&page.cautions, &page.contradictions, &page.events,
-                                    &page.answers, &page.notes})
+    for (const SummaryList* list :
+         {&page.cautions, &page.contradictions, &page.events, &page.answers, &page.notes})
         expect(list->title, list->lines.size());
     for (const SummaryTable* table : {&page.time, &page.measures, &page.lost})
         expect(table->title, table->rows.size());
 }
 
-TEST_P(SummaryPdf, IsTheSameByteForByteTwice)
-{
+TEST_P(SummaryPdf, IsTheSameByteForByteTwice) {
     EXPECT_EQ(bytes, pdf_of(GetParam().second));
     // Nor does what was drawn before in the same program change it.
     pdf_of(test::scripts_diary());
     EXPECT_EQ(bytes, pdf_of(GetParam().second));
 }
 
-TEST_P(SummaryPdf, KeepsInsideItsMargins)
-{
+TEST_P(SummaryPdf, KeepsInsideItsMargins) {
     const std::string boxes = tool("pdftotext -bbox " + path + " -");
     std::istringstream lines(boxes);
     int words = 0;
@@ -241,8 +227,7 @@ TEST_P(SummaryPdf, KeepsInsideItsMargins)
     EXPECT_GT(words, 60);
 }
 
-TEST_P(SummaryPdf, TakesTimeAndRoom)
-{
+TEST_P(SummaryPdf, TakesTimeAndRoom) {
     const auto begin = std::chrono::steady_clock::now();
     pdf_of(GetParam().second);
     const auto took = std::chrono::steady_clock::now() - begin;
@@ -255,17 +240,16 @@ TEST_P(SummaryPdf, TakesTimeAndRoom)
 INSTANTIATE_TEST_SUITE_P(Nights, SummaryPdf, testing::ValuesIn(test::all_diaries()),
                          [](const auto& one) { return one.param.first; });
 
-TEST(SummaryPdfScripts, KeepsFreeTextReadable)
-{
+TEST(SummaryPdfScripts, KeepsFreeTextReadable) {
     test::TemporaryDirectory folder;
     const std::string path = (folder.path() / "scripts.pdf").string();
     std::ofstream(path, std::ios::binary) << pdf_of(test::scripts_diary());
     const std::string text = run("pdftotext -enc UTF-8 " + path + " -").out;
-    for (const char* part : {"\u534a\u591c\u8d77\u6765\u4e24\u6b21", "\u732b",
-                             "\u041f\u0440\u043e\u0441\u043d\u0443\u043b\u0430\u0441\u044c",
-                             "\u03be\u03cd\u03c0\u03bd\u03b7\u03c3\u03b1", "SM-0417",
-                             "\u0636\u0648\u0636\u0627\u0621", "\u0645\u0631\u062a\u064a\u0646",
-                             "in the street", "slept at my sister's"})
+    for (const char* part :
+         {"\u534a\u591c\u8d77\u6765\u4e24\u6b21", "\u732b",
+          "\u041f\u0440\u043e\u0441\u043d\u0443\u043b\u0430\u0441\u044c",
+          "\u03be\u03cd\u03c0\u03bd\u03b7\u03c3\u03b1", "SM-0417", "\u0636\u0648\u0636\u0627\u0621",
+          "\u0645\u0631\u062a\u064a\u0646", "in the street", "slept at my sister's"})
         EXPECT_NE(text.find(part), std::string::npos) << part << "\n" << text;
     // Every letter had a font: none is drawn as a box with its number.
     const std::string fonts = run("pdffonts " + path).out;
@@ -273,15 +257,13 @@ TEST(SummaryPdfScripts, KeepsFreeTextReadable)
     EXPECT_NE(fonts.find("DroidSansFallback"), std::string::npos) << fonts;
 }
 
-TEST(SummaryPdfProblems, SaysWhyThereIsNone)
-{
+TEST(SummaryPdfProblems, SaysWhyThereIsNone) {
     Diary diary = test::full_diary();
     diary.notes[0].text = "\xff";
     EXPECT_EQ(summary_pdf(diary).problems(), diary_to_json(diary).problems());
 }
 
-TEST(PrintDocument, DrawsSeveralPagesOfBothSizes)
-{
+TEST(PrintDocument, DrawsSeveralPagesOfBothSizes) {
     test::TemporaryDirectory folder;
     for (const auto& [paper, size] :
          {std::pair{print::Paper::a4, "(A4)"}, std::pair{print::Paper::letter, "(letter)"}}) {

@@ -2,7 +2,7 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #include "app/print/diaries.h"
 #include "base/hash.h"
-#include "estimate/estimate_json.h"
+#include "estimate/contradictions.h"
 #include "record/folder.h"
 #include "record/summary.h"
 #include "record/verify.h"
@@ -16,16 +16,14 @@ using test::example_night;
 using test::full_diary;
 using test::min;
 
-Summary page_of(const Diary& diary)
-{
+Summary page_of(const Diary& diary) {
     const Result<Summary> page = summary(diary);
     for (const Problem& problem : page.problems())
         ADD_FAILURE() << describe("summary", problem);
     return page ? *page : Summary{};
 }
 
-const SummaryRow& row(const SummaryTable& table, const std::string& name)
-{
+const SummaryRow& row(const SummaryTable& table, const std::string& name) {
     for (const SummaryRow& each : table.rows)
         if (each.name == name)
             return each;
@@ -34,8 +32,7 @@ const SummaryRow& row(const SummaryTable& table, const std::string& name)
     return none;
 }
 
-std::vector<std::string> texts(const SummaryList& list)
-{
+std::vector<std::string> texts(const SummaryList& list) {
     std::vector<std::string> out;
     for (const SummaryLine& line : list.lines)
         out.push_back(line.label + " | " + line.text);
@@ -43,13 +40,11 @@ std::vector<std::string> texts(const SummaryList& list)
 }
 
 /// As the file writes it; a dash where the file has nothing.
-std::string number(const Json& parent, const char* key)
-{
+std::string number(const Json& parent, const char* key) {
     return parent.contains(key) ? parent[key].dump() : "\u2013";
 }
 
-void expect_the_numbers_of_the_file(const Diary& diary)
-{
+void expect_the_numbers_of_the_file(const Diary& diary) {
     const Summary page = page_of(diary);
     const Json file = Json::parse(diary_to_json(diary).value())["estimate"];
     const auto bounds = [&](const std::string& name, const Json& json) {
@@ -70,8 +65,8 @@ void expect_the_numbers_of_the_file(const Diary& diary)
     ASSERT_EQ(page.time.rows.size(), 3 + diary.night.sensors.size());
 
     const std::vector<std::pair<const char*, const char*>> measures{
-        {"TIB", "TIB"},       {"SOL", "SOL"},       {"WASO", "WASO"}, {"Awakenings", "awakenings"},
-        {"TST", "TST"},       {"TASAFA", "TASAFA"}, {"DSE", "DSE"},   {"SE (TIB)", "SE_TIB"},
+        {"TIB", "TIB"},        {"SOL", "SOL"},       {"WASO", "WASO"}, {"Awakenings", "awakenings"},
+        {"TST", "TST"},        {"TASAFA", "TASAFA"}, {"DSE", "DSE"},   {"SE (TIB)", "SE_TIB"},
         {"SE (DSE)", "SE_DSE"}};
     for (const auto& [name, key] : measures) {
         const std::string cell = row(page.measures, name).cells[0];
@@ -97,25 +92,28 @@ void expect_the_numbers_of_the_file(const Diary& diary)
     }
 }
 
-TEST(Summary, EveryNumberIsTheFilesNumber)
-{
+TEST(Summary, EveryNumberIsTheFilesNumber) {
     expect_the_numbers_of_the_file(full_diary());
     expect_the_numbers_of_the_file(test::bare_diary());
     expect_the_numbers_of_the_file(test::open_diary());
     expect_the_numbers_of_the_file(test::spring_diary());
     expect_the_numbers_of_the_file(test::long_diary());
     test::RandomNights random(7);
-    for (int round = 0; round < 40; ++round) {
+    int checked = 0;
+    for (int round = 0; round < 80; ++round) {
         Night night = random.night(true);
         night.of = NightOf{"SM-1", 1};
+        if (!contradictions(night).empty())
+            continue;
+        ++checked;
         expect_the_numbers_of_the_file(test::diary_of(night));
         if (HasFailure())
             return;
     }
+    EXPECT_GE(checked, 40);
 }
 
-TEST(Summary, SaysWhoseNightItIs)
-{
+TEST(Summary, SaysWhoseNightItIs) {
     const Summary page = page_of(full_diary());
     EXPECT_EQ(page.title, "Night summary SM-0417, night 1, 2026-10-31");
     std::string head;
@@ -126,8 +124,7 @@ TEST(Summary, SaysWhoseNightItIs)
     EXPECT_EQ(page.diary_sha256, sha256_hex(diary_to_json(full_diary()).value()));
 }
 
-TEST(Summary, VerdictIsInWordsThatPromiseNothing)
-{
+TEST(Summary, VerdictIsInWordsThatPromiseNothing) {
     Diary diary = full_diary();
     EXPECT_EQ(page_of(diary).verdict, "Enough, from the notes");
     diary.night.need.minutes = min(455);
@@ -149,31 +146,27 @@ TEST(Summary, VerdictIsInWordsThatPromiseNothing)
     }
 }
 
-TEST(Summary, EventsHaveTheirTimesRangesAndOrigins)
-{
+TEST(Summary, EventsHaveTheirTimesRangesAndOrigins) {
     const Summary page = page_of(full_diary());
     const std::vector<std::string> found = texts(page.events);
-    EXPECT_EQ(found,
-              (std::vector<std::string>{
-                  "21:45 UTC-4 | Signal check: light recorder; steady",
-                  "21:50 UTC-4 | Into bed",
-                  "21:58 UTC-4 | Recording starts",
-                  "22:00\u201322:10 UTC-4 | Lights off",
-                  "22:20\u201322:30 UTC-4 | Fell asleep as reported",
-                  "22:20 UTC-4\u201306:25 UTC-5 | Awake 2 times, when is not known, 10 min together",
-                  "23:05 UTC-4 | Sensors still on",
-                  "00:30 UTC-4\u201302:20 UTC-5 | finger off; on again 02:45 UTC-5",
-                  "01:25\u201301:55 UTC-4 | Bathroom, 7.5 min; the cat: \u732b",
-                  "02:20 UTC-5 | Awake; asleep again 02:45 UTC-5",
-                  "03:45\u201304:15 UTC-5 | Awake for 12.5 min",
-                  "05:10 UTC-5 | cannula off; not put back",
-                  "06:10\u201306:25 UTC-5 | Final waking as reported",
-                  "06:30 UTC-5 | Lights on",
-                  "06:40 UTC-5 | Out of bed",
-                  "06:45 UTC-5 | Recording ends"}));
+    EXPECT_EQ(
+        found,
+        (std::vector<std::string>{
+            "21:45 UTC-4 | Signal check: light recorder; steady", "21:50 UTC-4 | Into bed",
+            "21:58 UTC-4 | Recording starts", "22:00\u201322:10 UTC-4 | Lights off",
+            "22:20\u201322:30 UTC-4 | Fell asleep as reported",
+            "22:20 UTC-4\u201306:25 UTC-5 | Awake 2 times, when is not known, 10 min together",
+            "23:05 UTC-4 | Sensors still on",
+            "00:30 UTC-4\u201302:20 UTC-5 | finger off; on again 02:45 UTC-5",
+            "01:25\u201301:55 UTC-4 | Bathroom, 7.5 min; the cat: \u732b",
+            "02:20 UTC-5 | Awake; asleep again 02:45 UTC-5",
+            "03:45\u201304:15 UTC-5 | Awake for 12.5 min",
+            "05:10 UTC-5 | cannula off; not put back",
+            "06:10\u201306:25 UTC-5 | Final waking as reported", "06:30 UTC-5 | Lights on",
+            "06:40 UTC-5 | Out of bed", "06:45 UTC-5 | Recording ends"}));
     for (const SummaryLine& line : page.events.lines)
-        EXPECT_EQ(line.origin == Origin::derived, line.text.starts_with("Fell asleep") ||
-                                                      line.text.starts_with("finger off"))
+        EXPECT_EQ(line.origin == Origin::derived,
+                  line.text.starts_with("Fell asleep") || line.text.starts_with("finger off"))
             << line.text;
     EXPECT_EQ(texts(page.answers),
               (std::vector<std::string>{"caffeine | cups: 2, last: 15:30", "nap | no"}));
@@ -181,8 +174,7 @@ TEST(Summary, EventsHaveTheirTimesRangesAndOrigins)
     EXPECT_EQ(page.notes.lines[1].label, "no time");
 }
 
-TEST(Summary, TimesHaveNoOffsetWhereClocksDoNotChange)
-{
+TEST(Summary, TimesHaveNoOffsetWhereClocksDoNotChange) {
     EXPECT_EQ(texts(page_of(test::bare_diary()).events),
               (std::vector<std::string>{"23:10 | Recording starts", "02:40 | Recording ends"}));
     EXPECT_EQ(utc_offset_text(std::chrono::minutes(330)), "UTC+5:30");
@@ -191,8 +183,7 @@ TEST(Summary, TimesHaveNoOffsetWhereClocksDoNotChange)
     EXPECT_EQ(utc_offset_text(std::chrono::minutes(600)), "UTC+10");
 }
 
-TEST(Summary, CautionsStandWhereAnAnswerCallsForThem)
-{
+TEST(Summary, CautionsStandWhereAnAnswerCallsForThem) {
     EXPECT_TRUE(page_of(full_diary()).cautions.lines.empty());
     Diary diary = full_diary();
     diary.answers = {{"before_start", "one or more", Origin::reported},
@@ -211,13 +202,12 @@ TEST(Summary, CautionsStandWhereAnAnswerCallsForThem)
                      {"oxygen", false, Origin::reported}};
     EXPECT_TRUE(page_of(diary).cautions.lines.empty());
     diary.night.need.minutes = min(600); // too short: Zeidler et al. 2015, J Clin Sleep Med 11:1313
-    EXPECT_EQ(texts(page_of(diary).cautions),
-              (std::vector<std::string>{
-                  "Short night | too little recording is not a negative result."}));
+    EXPECT_EQ(
+        texts(page_of(diary).cautions),
+        (std::vector<std::string>{"Short night | too little recording is not a negative result."}));
 }
 
-TEST(Summary, ContradictionsStandInsteadOfNumbers)
-{
+TEST(Summary, ContradictionsStandInsteadOfNumbers) {
     const Diary diary = test::contradictory_diary();
     const Summary page = page_of(diary);
     const Json file = Json::parse(diary_to_json(diary).value());
@@ -235,8 +225,7 @@ TEST(Summary, ContradictionsStandInsteadOfNumbers)
     EXPECT_NE(page.picture->lanes.back().id, "sleep");
 }
 
-TEST(Summary, PictureIsToldInWords)
-{
+TEST(Summary, PictureIsToldInWords) {
     const std::string text = page_of(full_diary()).picture_text;
     for (const char* part :
          {"The night from 21:50 UTC-4 to 06:45 UTC-5", "chest: on throughout.",
@@ -249,8 +238,7 @@ TEST(Summary, PictureIsToldInWords)
     EXPECT_FALSE(page_of(test::open_diary()).picture);
 }
 
-TEST(Summary, LongNightIsCutAndTheRestCounted)
-{
+TEST(Summary, LongNightIsCutAndTheRestCounted) {
     const Summary whole = page_of(test::long_diary());
     SummaryLimits limits;
     limits.events = 10;
@@ -285,8 +273,7 @@ TEST(Summary, LongNightIsCutAndTheRestCounted)
     EXPECT_EQ(more_in_diary(19), "19 more lines stand in diary.json.");
 }
 
-TEST(Summary, CutsBetweenLettersAndCountsLineBreaks)
-{
+TEST(Summary, CutsBetweenLettersAndCountsLineBreaks) {
     Diary diary = full_diary();
     diary.notes = {{"\u732b\u732b\u732b\u732b", std::nullopt}, {"a\nb\nc", std::nullopt}};
     SummaryLimits limits;
@@ -300,8 +287,7 @@ TEST(Summary, CutsBetweenLettersAndCountsLineBreaks)
     EXPECT_EQ(cut(page_of(diary), limits).notes.lines[1].text, "a\nb\nc");
 }
 
-TEST(Summary, RefusesWhatTheDiaryRefuses)
-{
+TEST(Summary, RefusesWhatTheDiaryRefuses) {
     Diary diary = full_diary();
     diary.notes[0].text = "\xff";
     EXPECT_EQ(summary(diary).problems(), diary_to_json(diary).problems());
@@ -312,14 +298,12 @@ class VerifySummary : public testing::Test {
     test::TemporaryDirectory parent;
     const Diary diary = full_diary();
     /// The form of a PDF as far as verify looks at it.
-    std::string pdf(const std::string& body = "", const std::string& producer = "(one)")
-    {
+    std::string pdf(const std::string& body = "", const std::string& producer = "(one)") {
         return "%PDF-1.5\n" + body + "<< /Keywords (" +
                summary_key_words(sha256_hex(diary_to_json(diary).value())) + ") /Producer " +
                producer + " /Title (x) >>\n%%EOF\n";
     }
-    std::string found(const std::optional<std::string>& bytes, const SummaryMaker& maker)
-    {
+    std::string found(const std::optional<std::string>& bytes, const SummaryMaker& maker) {
         std::vector<RecordFile> more;
         if (bytes)
             more.push_back({summary_name, *bytes});
@@ -331,14 +315,12 @@ class VerifySummary : public testing::Test {
         std::filesystem::remove_all(*path);
         return out;
     }
-    SummaryMaker makes(const std::string& bytes)
-    {
+    SummaryMaker makes(const std::string& bytes) {
         return [bytes](const Diary&) -> Result<std::string> { return bytes; };
     }
 };
 
-TEST_F(VerifySummary, NeedsItsFormItsEndAndTheSumOfTheDiary)
-{
+TEST_F(VerifySummary, NeedsItsFormItsEndAndTheSumOfTheDiary) {
     EXPECT_EQ(found(pdf(), {}), "");
     EXPECT_EQ(found("x" + pdf(), {}), "summary.pdf:not_pdf@byte 0 ");
     EXPECT_EQ(found(pdf().substr(0, pdf().size() - 4), {}), "summary.pdf:cut_off@end ");
@@ -350,17 +332,17 @@ TEST_F(VerifySummary, NeedsItsFormItsEndAndTheSumOfTheDiary)
                              "summary.pdf:not_from_diary@Keywords ");
 }
 
-TEST_F(VerifySummary, WithAMakerMustBeThereAndTheSame)
-{
+TEST_F(VerifySummary, WithAMakerMustBeThereAndTheSame) {
     EXPECT_EQ(found(std::nullopt, {}), "");
     EXPECT_EQ(found(std::nullopt, makes(pdf())), "summary.pdf:missing_file@ ");
     EXPECT_EQ(found(pdf(), makes(pdf())), "");
     EXPECT_EQ(found(pdf("changed"), makes(pdf())), "summary.pdf:not_from_diary@ ");
     // Made by other versions: no fault.
     EXPECT_EQ(found(pdf("older", "(two)"), makes(pdf())), "");
-    EXPECT_EQ(found(pdf(), [](const Diary&) -> Result<std::string> {
-                  return Problem{Fault::io, "no_fonts", "", "no fonts"};
-              }),
+    EXPECT_EQ(found(pdf(),
+                    [](const Diary&) -> Result<std::string> {
+                        return Problem{Fault::io, "no_fonts", "", "no fonts"};
+                    }),
               "summary.pdf:no_fonts@ ");
 }
 
