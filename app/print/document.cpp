@@ -19,12 +19,14 @@ namespace {
 
 constexpr double pi = std::numbers::pi;
 
-cairo_status_t append(void* bytes, const unsigned char* data, unsigned int length) {
+cairo_status_t append(void* bytes, const unsigned char* data, unsigned int length)
+{
     static_cast<std::string*>(bytes)->append(reinterpret_cast<const char*>(data), length);
     return CAIRO_STATUS_SUCCESS;
 }
 
-void round_path(cairo_t* cairo, double x, double y, double width, double height, double radius) {
+void round_path(cairo_t* cairo, double x, double y, double width, double height, double radius)
+{
     const double r = std::min({radius, width / 2, height / 2});
     cairo_new_sub_path(cairo);
     cairo_arc(cairo, x + width - r, y + r, r, -pi / 2, 0);
@@ -36,7 +38,8 @@ void round_path(cairo_t* cairo, double x, double y, double width, double height,
 
 /// Where a line was wrapped, pango leaves its last space without a glyph. cairo then writes an
 /// empty span for it, at which readers stop hearing: so the space gets its glyph back.
-void give_space_back(PangoGlyphItem* run, const char* text) {
+void give_space_back(PangoGlyphItem* run, const char* text)
+{
     for (int i = 0; i < run->glyphs->num_glyphs; ++i) {
         PangoGlyphInfo& glyph = run->glyphs->glyphs[i];
         if (glyph.glyph != PANGO_GLYPH_EMPTY ||
@@ -50,7 +53,8 @@ void give_space_back(PangoGlyphItem* run, const char* text) {
     }
 }
 
-void show(cairo_t* cairo, PangoLayout* layout, double x, double y) {
+void show(cairo_t* cairo, PangoLayout* layout, double x, double y)
+{
     const char* text = pango_layout_get_text(layout);
     PangoLayoutIter* at = pango_layout_get_iter(layout);
     do {
@@ -70,13 +74,15 @@ void show(cairo_t* cairo, PangoLayout* layout, double x, double y) {
     pango_layout_iter_free(at);
 }
 
-void set_colour(cairo_t* cairo, Colour colour) {
+void set_colour(cairo_t* cairo, Colour colour)
+{
     cairo_set_source_rgb(cairo, colour.red, colour.green, colour.blue);
 }
 
 } // namespace
 
-Size size_of(Paper paper) {
+Size size_of(Paper paper)
+{
     // ISO 216: 210 mm x 297 mm, in whole points as printers have it; Letter: 8.5 in x 11 in.
     return paper == Paper::a4 ? Size{595.276, 841.890} : Size{612, 792};
 }
@@ -95,7 +101,8 @@ struct Document::Inside {
     /// A page is rehearsed many times until everything fits: the same texts, over and over.
     std::map<std::tuple<std::string, double, double, Weight, Align>, Extent> measured;
 
-    Extent lay_out(std::string_view text, double width, const Style& style) {
+    Extent lay_out(std::string_view text, double width, const Style& style)
+    {
         PangoFontDescription* font = pango_font_description_new();
         pango_font_description_set_family_static(font, families);
         pango_font_description_set_weight(font, static_cast<PangoWeight>(style.weight));
@@ -118,7 +125,8 @@ struct Document::Inside {
     }
 };
 
-Document::Document(Paper paper, DocumentInfo info) : inside_(std::make_unique<Inside>()) {
+Document::Document(Paper paper, DocumentInfo info) : inside_(std::make_unique<Inside>())
+{
     Inside& in = *inside_;
     in.paper = paper;
     in.info = std::move(info);
@@ -152,7 +160,8 @@ Document::Document(Paper paper, DocumentInfo info) : inside_(std::make_unique<In
     cairo_tag_begin(in.cairo, "Document", nullptr);
 }
 
-Document::~Document() {
+Document::~Document()
+{
     if (inside_->layout)
         g_object_unref(inside_->layout);
     if (inside_->context)
@@ -165,16 +174,19 @@ Document::~Document() {
     }
 }
 
-Size Document::size() const {
+Size Document::size() const
+{
     return size_of(inside_->paper);
 }
 
-void Document::next_page() {
+void Document::next_page()
+{
     if (!rehearsing())
         cairo_show_page(inside_->cairo);
 }
 
-Extent Document::measure(std::string_view text, double width, const Style& style) {
+Extent Document::measure(std::string_view text, double width, const Style& style)
+{
     if (!inside_->layout)
         return {};
     const auto key = std::tuple(std::string(text), width, style.size, style.weight, style.align);
@@ -184,7 +196,8 @@ Extent Document::measure(std::string_view text, double width, const Style& style
     return inside_->measured[key] = inside_->lay_out(text, width, style);
 }
 
-Extent Document::text(double x, double y, double width, std::string_view text, const Style& style) {
+Extent Document::text(double x, double y, double width, std::string_view text, const Style& style)
+{
     if (rehearsing() || !inside_->layout)
         return measure(text, width, style);
     const Extent extent = inside_->lay_out(text, width, style);
@@ -195,7 +208,8 @@ Extent Document::text(double x, double y, double width, std::string_view text, c
 }
 
 void Document::line(double x1, double y1, double x2, double y2, double width, Colour colour,
-                    const std::vector<double>& dashes) {
+                    const std::vector<double>& dashes)
+{
     if (rehearsing())
         return;
     cairo_t* cr = inside_->cairo;
@@ -209,7 +223,8 @@ void Document::line(double x1, double y1, double x2, double y2, double width, Co
     cairo_restore(cr);
 }
 
-void Document::fill(double x, double y, double width, double height, Colour colour) {
+void Document::fill(double x, double y, double width, double height, Colour colour)
+{
     if (rehearsing())
         return;
     set_colour(inside_->cairo, colour);
@@ -218,7 +233,8 @@ void Document::fill(double x, double y, double width, double height, Colour colo
 }
 
 void Document::round_box(double x, double y, double width, double height, double radius,
-                         double line_width, Colour colour, const std::vector<double>& dashes) {
+                         double line_width, Colour colour, const std::vector<double>& dashes)
+{
     if (rehearsing())
         return;
     cairo_t* cr = inside_->cairo;
@@ -232,7 +248,8 @@ void Document::round_box(double x, double y, double width, double height, double
 }
 
 void Document::round_fill(double x, double y, double width, double height, double radius,
-                          Colour colour) {
+                          Colour colour)
+{
     if (rehearsing())
         return;
     set_colour(inside_->cairo, colour);
@@ -240,43 +257,51 @@ void Document::round_fill(double x, double y, double width, double height, doubl
     cairo_fill(inside_->cairo);
 }
 
-cairo_t* Document::cairo() {
+cairo_t* Document::cairo()
+{
     return inside_->cairo;
 }
 
-void Document::tagged(const char* tag, const std::function<void()>& body) {
+void Document::tagged(const char* tag, const std::function<void()>& body)
+{
     begin(tag);
     body();
     end(tag);
 }
 
-void Document::begin(const char* tag) {
+void Document::begin(const char* tag)
+{
     if (!rehearsing())
         cairo_tag_begin(inside_->cairo, tag, nullptr);
 }
 
-void Document::end(const char* tag) {
+void Document::end(const char* tag)
+{
     if (!rehearsing())
         cairo_tag_end(inside_->cairo, tag);
 }
 
-void Document::figure(const std::string& alternative, const std::function<void()>& body) {
+void Document::figure(const std::string& alternative, const std::function<void()>& body)
+{
     if (!rehearsing())
         inside_->alternatives.push_back(alternative);
     tagged("Figure", body);
 }
 
-void Document::rehearse(const std::function<void()>& body) {
+void Document::rehearse(const std::function<void()>& body)
+{
     ++inside_->rehearsals;
     body();
     --inside_->rehearsals;
 }
 
-bool Document::rehearsing() const {
+bool Document::rehearsing() const
+{
     return inside_->rehearsals > 0;
 }
 
-Result<std::string> Document::finish() {
+Result<std::string> Document::finish()
+{
     Inside& in = *inside_;
     if (!in.layout)
         return Problem{Fault::io, "no_fonts", "",

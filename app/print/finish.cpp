@@ -14,9 +14,11 @@ namespace {
 class StructureWalk {
   public:
     explicit StructureWalk(const std::vector<std::string>& alternatives)
-        : alternatives_(alternatives) {}
+        : alternatives_(alternatives)
+    {}
 
-    void visit(QPDFObjectHandle element) {
+    void visit(QPDFObjectHandle element)
+    {
         if (element.isArray()) {
             for (QPDFObjectHandle& kid : element.getArrayAsVector())
                 visit(kid);
@@ -40,7 +42,8 @@ class StructureWalk {
     std::size_t figures_ = 0;
 
     /// A row of nothing but heads names the columns; a head among cells names its row.
-    static void scope_heads(QPDFObjectHandle kids) {
+    static void scope_heads(QPDFObjectHandle kids)
+    {
         std::vector<QPDFObjectHandle> heads;
         bool all = true;
         for (QPDFObjectHandle& kid :
@@ -59,7 +62,8 @@ class StructureWalk {
 };
 
 std::string finished(const std::string& drawn, const DocumentInfo& info,
-                     const std::string& producer, const std::vector<std::string>& alternatives) {
+                     const std::string& producer, const std::vector<std::string>& alternatives)
+{
     QPDF pdf;
     pdf.setSuppressWarnings(true);
     pdf.processMemoryFile("the page as drawn", drawn.data(), drawn.size());
@@ -97,7 +101,8 @@ std::string finished(const std::string& drawn, const DocumentInfo& info,
 
 Result<std::string> finish_pdf(const std::string& drawn, const DocumentInfo& info,
                                const std::string& producer,
-                               const std::vector<std::string>& alternatives) {
+                               const std::vector<std::string>& alternatives)
+{
     try {
         return finished(drawn, info, producer, alternatives);
     } catch (const std::exception& error) {

@@ -25,7 +25,8 @@ constexpr const char* fonts_config = R"(<?xml version="1.0"?>
 </fontconfig>
 )";
 
-PangoFontMap* load_fonts() {
+PangoFontMap* load_fonts()
+{
     FcConfig* config = FcConfigCreate();
     if (!config)
         return nullptr;
@@ -46,7 +47,8 @@ PangoFontMap* load_fonts() {
     return map;
 }
 
-std::string freetype_version() {
+std::string freetype_version()
+{
     FT_Library library = nullptr;
     if (FT_Init_FreeType(&library) != 0)
         return "unknown";
@@ -60,12 +62,14 @@ std::string freetype_version() {
 
 const char* const families = "Inter, Noto Sans, Noto Sans Arabic, Droid Sans Fallback";
 
-PangoFontMap* system_fonts() {
+PangoFontMap* system_fonts()
+{
     static PangoFontMap* map = load_fonts();
     return map;
 }
 
-void add_fonts_of(PangoLayout* layout, std::set<std::string>& fonts) {
+void add_fonts_of(PangoLayout* layout, std::set<std::string>& fonts)
+{
     PangoLayoutIter* at = pango_layout_get_iter(layout);
     do {
         const PangoLayoutRun* run = pango_layout_iter_get_run_readonly(at);
@@ -84,7 +88,8 @@ void add_fonts_of(PangoLayout* layout, std::set<std::string>& fonts) {
     pango_layout_iter_free(at);
 }
 
-std::string library_versions() {
+std::string library_versions()
+{
     return std::string("cairo ") + cairo_version_string() + ", pango " + pango_version_string() +
            ", HarfBuzz " + hb_version_string() + ", FreeType " + freetype_version() + ", qpdf " +
            QPDF::QPDFVersion() + ", zlib " + zlibVersion();

@@ -24,14 +24,16 @@ constexpr Colour span_colour{0.42, 0.45, 0.50};
 const Style small_text{7.5, Weight::regular, ink, Align::left};
 const Style small_grey{6.8, Weight::regular, grey_ink, Align::left};
 
-Colour mixed(Colour colour, double level) {
+Colour mixed(Colour colour, double level)
+{
     const auto part = [&](double one) { return 1 - (1 - one) * level; };
     return {part(colour.red), part(colour.green), part(colour.blue)};
 }
 
 /// From one fullness to another, with strokes over it, so that it is no smudge of the printer.
 void fade(Document& page, double x, double y, double width, double height, Colour colour,
-          double from, double to) {
+          double from, double to)
+{
     if (page.rehearsing() || width <= 0)
         return;
     cairo_t* cr = page.cairo();
@@ -68,9 +70,11 @@ class Drawing {
     Drawing(Document& page, double x, double y, double width, const NightPicture& night, bool dense)
         : page_(page), night_(night), lane_pitch_(dense ? 10.5 : 13),
           bar_height_(dense ? 7.2 : 8.5), x_(x), left_(x + label_width), right_(x + width), y_(y),
-          top_(y) {}
+          top_(y)
+    {}
 
-    double draw() {
+    double draw()
+    {
         hours();
         thin_lane("recording", night_.recording_from, night_.recording_to);
         thin_lane("lights out to on", night_.lights_out, night_.lights_on);
@@ -86,26 +90,30 @@ class Drawing {
     double lane_pitch_, bar_height_;
     double x_, left_, right_, y_, top_;
 
-    double at(Instant when) const {
+    double at(Instant when) const
+    {
         const double share = std::chrono::duration<double>(when - night_.from) /
                              std::chrono::duration<double>(night_.to - night_.from);
         return left_ + (right_ - left_) * std::clamp(share, 0.0, 1.0);
     }
 
-    double lanes_height() const {
+    double lanes_height() const
+    {
         std::size_t lanes = night_.lanes.size();
         lanes += night_.recording_from || night_.recording_to ? 1 : 0;
         lanes += night_.lights_out || night_.lights_on ? 1 : 0;
         return static_cast<double>(lanes) * lane_pitch_;
     }
 
-    void hours() {
+    void hours()
+    {
         for (const PictureTick& tick : night_.ticks)
             page_.line(at(tick.at), top_, at(tick.at), top_ + lanes_height() + 2,
                        tick.clock_change ? 1.4 : 0.4, tick.clock_change ? ink : hairline);
     }
 
-    void label(const std::string& text) {
+    void label(const std::string& text)
+    {
         const double height = page_.measure(text, label_width * 4, small_text).height;
         // One line; what a very long id has more goes under the picture.
         std::string shown = text;
@@ -116,7 +124,8 @@ class Drawing {
     }
 
     void thin_lane(const char* name, const std::optional<TimeRange>& from,
-                   const std::optional<TimeRange>& to) {
+                   const std::optional<TimeRange>& to)
+    {
         if (!from && !to)
             return;
         label(name);
@@ -135,12 +144,14 @@ class Drawing {
         y_ += lane_pitch_;
     }
 
-    static double fullness(const PictureSpan& span) {
+    static double fullness(const PictureSpan& span)
+    {
         const bool full = span.kind == SpanKind::on || span.kind == SpanKind::asleep;
         return full ? 1 : 0;
     }
 
-    void full_lane(const PictureLane& lane) {
+    void full_lane(const PictureLane& lane)
+    {
         const bool sleep = lane.id == "sleep";
         label(lane.id);
         const Colour colour = sleep ? asleep_colour : on_colour;
@@ -173,7 +184,8 @@ class Drawing {
     }
 
     /// Where the window begins and ends: by what is known at the latest and at the earliest.
-    void window() {
+    void window()
+    {
         for (const std::optional<TimeRange>* end : {&night_.window_from, &night_.window_to}) {
             if (!*end)
                 continue;
@@ -182,7 +194,8 @@ class Drawing {
         }
     }
 
-    double axis() {
+    double axis()
+    {
         const double y = y_ + 3;
         double last = -1000;
         const auto centred = [&](double middle, double top, const std::string& text,
@@ -230,12 +243,14 @@ class Drawing {
 } // namespace
 
 double draw_night(Document& page, double x, double y, double width, const NightPicture& night,
-                  bool dense) {
+                  bool dense)
+{
     return Drawing(page, x, y, width, night, dense).draw();
 }
 
 double draw_night_legend(Document& page, double x, double y, double width,
-                         const NightPicture& night) {
+                         const NightPicture& night)
+{
     constexpr double swatch = 16, gap = 4, between = 12;
     const double first = x + label_width;
     double at = first;

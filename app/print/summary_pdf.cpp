@@ -45,12 +45,14 @@ class SummarySheet {
   public:
     SummarySheet(Document& page, const Summary& summary, bool dense)
         : page_(page), summary_(summary), dense_(dense), width_(page.size().width - 2 * margin),
-          column_((width_ - gutter) / 2) {
+          column_((width_ - gutter) / 2)
+    {
         body_.size = strong_.size = dense ? dense_size : body_size;
     }
 
     /// Draws the page, or finds during a rehearsal whether all of it has room.
-    bool draw() {
+    bool draw()
+    {
         const double foot_top = page_.size().height - edge - foot_height();
         double y = head(edge);
         y = cautions(y);
@@ -81,7 +83,8 @@ class SummarySheet {
     std::vector<Block> blocks_;
     std::vector<double> part_heights_;
 
-    double head(double y) {
+    double head(double y)
+    {
         page_.tagged("H1",
                      [&] { y += page_.text(margin, y, width_, summary_.heading, title).height; });
         y += 5;
@@ -120,12 +123,14 @@ class SummarySheet {
         return y + 8;
     }
 
-    double badge_width(const std::string& word) {
+    double badge_width(const std::string& word)
+    {
         return page_.measure(word, 300, badge_style).width + 9;
     }
 
     /// Reported: white on dark. Derived: dark in a dashed frame. Told apart without colour.
-    void badge(double x, double baseline, const std::string& word, bool dark) {
+    void badge(double x, double baseline, const std::string& word, bool dark)
+    {
         Style style = badge_style;
         const Extent extent = page_.measure(word, 300, style);
         const double width = badge_width(word), height = 10;
@@ -139,13 +144,15 @@ class SummarySheet {
         page_.text(x + 4.5, baseline - extent.baseline, 300, word + " ", style);
     }
 
-    void badge(double x, double baseline, Origin origin) {
+    void badge(double x, double baseline, Origin origin)
+    {
         badge(x, baseline, std::string(origin_text(origin)), origin == Origin::reported);
     }
 
     /// A heading, with whose word the lines under it are. Gives back the height.
     double heading_line(double x, double y, double width, const std::string& text,
-                        std::optional<Origin> usual, bool all) {
+                        std::optional<Origin> usual, bool all)
+    {
         Extent extent;
         page_.tagged("H2", [&] {
             extent = page_.text(x, y, width, text + " ", heading);
@@ -160,12 +167,14 @@ class SummarySheet {
     }
 
     template <class Lines>
-    static bool none_of_origin(const Lines& lines, Origin origin) {
+    static bool none_of_origin(const Lines& lines, Origin origin)
+    {
         return std::none_of(lines.begin(), lines.end(),
                             [&](const auto& line) { return line.origin == origin; });
     }
 
-    double cautions(double y) {
+    double cautions(double y)
+    {
         if (summary_.cautions.lines.empty())
             return y;
         const double inner = width_ - 22;
@@ -188,7 +197,8 @@ class SummarySheet {
         return y + height + 8;
     }
 
-    double more(double x, double y, double width, std::size_t left_out) {
+    double more(double x, double y, double width, std::size_t left_out)
+    {
         if (left_out == 0)
             return 0;
         double height = 0;
@@ -200,7 +210,8 @@ class SummarySheet {
 
     /// One item of a list: its label, its text, and whose word it is where that is not the usual.
     double labelled(double x, double y, double width, double label_width, const SummaryLine& line,
-                    std::optional<Origin> usual) {
+                    std::optional<Origin> usual)
+    {
         const bool marked = line.origin && usual && line.origin != usual;
         const double mark = marked ? badge_width(std::string(origin_text(line.origin))) + 4 : 0;
         double height = 0;
@@ -224,7 +235,8 @@ class SummarySheet {
     }
 
     double table(double x, double y, double width, const SummaryTable& table,
-                 const TableShape& shape) {
+                 const TableShape& shape)
+    {
         const double top = y;
         if (table.rows.empty()) {
             page_.tagged("P",
@@ -249,7 +261,8 @@ class SummarySheet {
     }
 
     double table_head(double x, double y, double width, double cells, const SummaryTable& table,
-                      const TableShape& shape) {
+                      const TableShape& shape)
+    {
         double height = 0;
         page_.tagged("TR", [&] {
             Style left = column_head;
@@ -269,7 +282,8 @@ class SummarySheet {
     }
 
     double table_row(double x, double y, double width, double cells, const SummaryRow& row,
-                     const TableShape& shape, bool is_strong) {
+                     const TableShape& shape, bool is_strong)
+    {
         const double padding = dense_ ? 0.7 : 1.0;
         const bool marked = row.origin == Origin::reported; // the tables are mostly derived
         const double mark = marked ? badge_width(std::string(origin_text(row.origin))) + 4 : 0;
@@ -309,7 +323,8 @@ class SummarySheet {
         return height + 2 * padding;
     }
 
-    double numbers(double y) {
+    double numbers(double y)
+    {
         const double left_width = width_ * 0.47 - gutter / 2;
         const double right_width = width_ - gutter - left_width;
         const double right = margin + left_width + gutter;
@@ -330,7 +345,8 @@ class SummarySheet {
         return std::max(y + left_height, at) + 10;
     }
 
-    double counts(double x, double top, double width) {
+    double counts(double x, double top, double width)
+    {
         double y = top;
         y += heading_line(x, y, width, summary_.time.title, Origin::derived, true);
         page_.tagged("P",
@@ -343,7 +359,8 @@ class SummarySheet {
         return y - top;
     }
 
-    double contradictions(double x, double top, double width) {
+    double contradictions(double x, double top, double width)
+    {
         double y = top;
         y += heading_line(x, y, width, summary_.contradictions.title, std::nullopt, true);
         const auto paragraph = [&](const std::string& text, const Style& style) {
@@ -366,7 +383,8 @@ class SummarySheet {
         return y - top;
     }
 
-    double night(double y) {
+    double night(double y)
+    {
         y += heading_line(margin, y, width_, summary_.picture_title, std::nullopt, true) + 2;
         if (!summary_.picture) {
             page_.tagged("P", [&] {
@@ -386,7 +404,8 @@ class SummarySheet {
         return y + 10;
     }
 
-    void add_list(const SummaryList& list, double label_width) {
+    void add_list(const SummaryList& list, double label_width)
+    {
         const std::size_t part = part_heights_.size();
         part_heights_.push_back(0);
         if (list.lines.empty() && list.left_out == 0)
@@ -426,7 +445,8 @@ class SummarySheet {
                 false);
     }
 
-    void fill_blocks() {
+    void fill_blocks()
+    {
         blocks_.clear();
         part_heights_.clear();
         for (const SummaryList* list : {&summary_.events, &summary_.answers, &summary_.notes}) {
@@ -438,7 +458,8 @@ class SummarySheet {
     }
 
     /// Puts the blocks into two columns of this height; false when they do not fit.
-    bool place(double height, const std::function<void(const Block&, int, double)>& put) const {
+    bool place(double height, const std::function<void(const Block&, int, double)>& put) const
+    {
         int column = 0;
         double y = 0;
         for (std::size_t i = 0; i < blocks_.size();) {
@@ -462,7 +483,8 @@ class SummarySheet {
     }
 
     /// The least height at which two columns take everything, so that they end side by side.
-    double column_height() const {
+    double column_height() const
+    {
         double total = 0;
         for (const Block& block : blocks_)
             total += block.height;
@@ -473,7 +495,8 @@ class SummarySheet {
         return place(room_, [](const Block&, int, double) {}) ? room_ : -1;
     }
 
-    void flow(double top, double height) {
+    void flow(double top, double height)
+    {
         if (page_.rehearsing())
             return;
         place(height, [&](const Block& block, int column, double y) {
@@ -481,13 +504,15 @@ class SummarySheet {
         });
     }
 
-    double foot_height() {
+    double foot_height()
+    {
         double height = 0;
         page_.rehearse([&] { height = foot(0); });
         return height;
     }
 
-    double foot(double top) {
+    double foot(double top)
+    {
         Style tiny = small;
         tiny.size = 6.8;
         page_.line(margin, top, margin + width_, top, 0.5, hairline);
@@ -506,7 +531,8 @@ class SummarySheet {
 };
 
 /// Takes away from what takes most room, a little at a time. False when nothing is left to take.
-bool tighten(SummaryLimits& limits, const Summary& shown, const SummarySheet& sheet) {
+bool tighten(SummaryLimits& limits, const Summary& shown, const SummarySheet& sheet)
+{
     const auto less = [](std::size_t& limit, std::size_t now, std::size_t least) {
         limit = std::min(limit, now);
         if (limit <= least)
@@ -550,7 +576,8 @@ class Fitting {
     Fitting(Document& page, const Summary& whole) : page_(page), whole_(whole) {}
 
     /// False: it does not fit however short.
-    bool draw() {
+    bool draw()
+    {
         if (fits(limits_))
             return finish();
         dense_ = true;
@@ -572,7 +599,8 @@ class Fitting {
     Summary shown_;
     std::optional<SummarySheet> sheet_;
 
-    bool fits(const SummaryLimits& limits) {
+    bool fits(const SummaryLimits& limits)
+    {
         shown_ = cut(whole_, limits);
         sheet_.emplace(page_, shown_, dense_);
         bool all = false;
@@ -580,7 +608,8 @@ class Fitting {
         return all;
     }
 
-    void give_back(std::size_t SummaryLimits::*limit, std::size_t step) {
+    void give_back(std::size_t SummaryLimits::*limit, std::size_t step)
+    {
         for (SummaryLimits more = limits_; more.*limit < SummaryLimits().*limit;) {
             more.*limit += step;
             if (!fits(more))
@@ -589,7 +618,8 @@ class Fitting {
         }
     }
 
-    bool finish() {
+    bool finish()
+    {
         fits(limits_);
         return sheet_->draw();
     }
@@ -597,7 +627,8 @@ class Fitting {
 
 } // namespace
 
-Result<std::string> summary_pdf(const Diary& diary) {
+Result<std::string> summary_pdf(const Diary& diary)
+{
     const Result<Summary> whole = summary(diary);
     if (!whole)
         return whole.problems();

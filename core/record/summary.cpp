@@ -21,7 +21,8 @@ constexpr const char* no_value = "\u2013"; // a dash: not answered, never zero
 constexpr std::size_t cost_of_line_break = 60;
 constexpr std::size_t whole_caution = 1000; ///< ours, and never cut; answers in it are short
 
-std::string hundredths(Span::rep count) {
+std::string hundredths(Span::rep count)
+{
     std::string text = std::to_string(count / 100);
     if (const auto rest = count % 100; rest != 0) {
         text += "." + std::to_string(rest / 10);
@@ -32,28 +33,34 @@ std::string hundredths(Span::rep count) {
 }
 
 // Rounded as in evenfall.estimate/1, so that page and file say the same number.
-std::string down(Span span) {
+std::string down(Span span)
+{
     return hundredths(span.count() / hundredth);
 }
-std::string up(Span span) {
+std::string up(Span span)
+{
     return hundredths((span.count() + hundredth - 1) / hundredth);
 }
-std::string half_up(Span span) {
+std::string half_up(Span span)
+{
     return hundredths((span.count() + hundredth / 2) / hundredth);
 }
 /// As reported: every decimal that was given.
-std::string as_given(Span span) {
+std::string as_given(Span span)
+{
     return minutes_json(span).dump();
 }
 
-std::string joined(const std::vector<std::string>& words, const std::string& last) {
+std::string joined(const std::vector<std::string>& words, const std::string& last)
+{
     std::string text;
     for (std::size_t i = 0; i < words.size(); ++i)
         text += (i == 0 ? "" : i + 1 == words.size() ? last : ", ") + words[i];
     return text;
 }
 
-std::string times_text(long count) {
+std::string times_text(long count)
+{
     return std::to_string(count) + (count == 1 ? " time" : " times");
 }
 
@@ -62,7 +69,8 @@ class Clock {
   public:
     Clock(const Night& night, const std::string& evening, Instant first, Instant last)
         : night_(night), evening_(evening),
-          changes_(night.offset_at(first) != night.offset_at(last)) {}
+          changes_(night.offset_at(first) != night.offset_at(last))
+    {}
 
     /// Clocks change between the first and the last time: then each time says its offset, for some
     /// come twice.
@@ -70,7 +78,8 @@ class Clock {
 
     std::string time(Instant when) const { return bare(when) + mark(when); }
 
-    std::string range(const TimeRange& range) const {
+    std::string range(const TimeRange& range) const
+    {
         if (range.exact())
             return time(range.earliest);
         const bool same = mark(range.earliest) == mark(range.latest);
@@ -82,12 +91,14 @@ class Clock {
     std::string evening_;
     bool changes_;
 
-    std::string mark(Instant when) const {
+    std::string mark(Instant when) const
+    {
         return changes_ ? " " + utc_offset_text(night_.offset_at(when)) : "";
     }
 
     /// Seconds only where there are any; the date only where it is not this night.
-    std::string bare(Instant when) const {
+    std::string bare(Instant when) const
+    {
         const std::string text = format_time(when, night_.offset_at(when));
         const std::string seconds = text.substr(17, 2);
         std::string out = text.substr(11, 5) + (seconds == "00" ? "" : ":" + seconds);
@@ -111,7 +122,8 @@ constexpr std::array questions{
     Sense{"skin", "Skin afterwards"},
 };
 
-std::string question_label(const std::string& id) {
+std::string question_label(const std::string& id)
+{
     for (const Sense& each : questions)
         if (each.id == id)
             return std::string(each.label);
@@ -120,7 +132,8 @@ std::string question_label(const std::string& id) {
     return label;
 }
 
-std::string answer_text(const Json& answer) {
+std::string answer_text(const Json& answer)
+{
     if (answer.is_string())
         return answer.get<std::string>();
     if (answer.is_boolean())
@@ -134,7 +147,8 @@ std::string answer_text(const Json& answer) {
     return parts.empty() ? "none" : joined(parts, ", ");
 }
 
-bool says_yes(const Json& answer) {
+bool says_yes(const Json& answer)
+{
     if (answer.is_boolean())
         return answer.get<bool>();
     if (answer.is_number())
@@ -147,20 +161,23 @@ bool says_yes(const Json& answer) {
 }
 
 /// Number of bytes of the first code point.
-std::size_t code_point(std::string_view text) {
+std::size_t code_point(std::string_view text)
+{
     std::size_t size = 1;
     while (size < text.size() && (static_cast<unsigned char>(text[size]) & 0xC0) == 0x80)
         ++size;
     return size;
 }
 
-std::size_t code_points(std::string_view text) {
+std::size_t code_points(std::string_view text)
+{
     return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
         return (static_cast<unsigned char>(c) & 0xC0) != 0x80;
     }));
 }
 
-void shorten(std::string& text, std::size_t most) {
+void shorten(std::string& text, std::size_t most)
+{
     std::size_t cost = 0;
     std::size_t end = 0;
     while (end < text.size()) {
@@ -181,9 +198,11 @@ class Page {
   public:
     Page(const Diary& diary, std::string evening)
         : diary_(diary), night_(diary.night), evening_(std::move(evening)),
-          events_(all_events(diary)), clock_(night_, evening_, first(), last()) {}
+          events_(all_events(diary)), clock_(night_, evening_, first(), last())
+    {}
 
-    Summary make() {
+    Summary make()
+    {
         head();
         const std::vector<Contradiction> found = find_contradictions(night_);
         page_.contradictions.title = "Answers that contradict each other";
@@ -219,19 +238,22 @@ class Page {
     std::optional<Estimate> estimate_;
 
     Instant first() const { return events_.empty() ? Instant{} : events_.front().at.earliest; }
-    Instant last() const {
+    Instant last() const
+    {
         Instant last = first();
         for (const DiaryEvent& event : events_)
             last = std::max(last, event.at.latest);
         return last;
     }
 
-    Origin origin(const std::string& at) const {
+    Origin origin(const std::string& at) const
+    {
         const auto found = diary_.origins.find(at);
         return found == diary_.origins.end() ? Origin::reported : found->second;
     }
 
-    void head() {
+    void head()
+    {
         const std::string night = std::to_string(diary_.of.night);
         page_.title = "Night summary " + diary_.of.code + ", night " + night + ", " + evening_;
         page_.heading = "Night summary: " + diary_.of.code + ", night " + night;
@@ -256,14 +278,16 @@ class Page {
             "limits. The clinic decides from the recording.";
     }
 
-    std::string groups() const {
+    std::string groups() const
+    {
         std::vector<std::string> groups;
         for (const auto& group : night_.need.groups)
             groups.push_back(joined(group, " or "));
         return joined(groups, ", and ") + (groups.size() > 1 ? ", at the same time" : "");
     }
 
-    void verdict() {
+    void verdict()
+    {
         if (!estimate_)
             return;
         std::vector<std::string>& reasons = page_.verdict_reasons;
@@ -315,7 +339,8 @@ class Page {
     }
 
     /// In percent with at most three decimals: 20,000 draws are steps of 0.005 %.
-    static std::string chance(double share) {
+    static std::string chance(double share)
+    {
         char buffer[32];
         std::snprintf(buffer, sizeof buffer, "%.3f", share * 100);
         std::string text = buffer;
@@ -327,14 +352,16 @@ class Page {
     }
 
     void time_row(const std::string& name, const std::string& meaning,
-                  const std::optional<Bounds>& bounds) {
+                  const std::optional<Bounds>& bounds)
+    {
         std::vector<std::string> cells(3, no_value);
         if (bounds)
             cells = {down(bounds->at_least), half_up(bounds->best_guess), up(bounds->at_most)};
         page_.time.rows.push_back({name, meaning, cells, Origin::derived});
     }
 
-    void time() {
+    void time()
+    {
         page_.time.title = "Minutes that can count";
         page_.time.names = "in minutes";
         page_.time.columns = {"at least", "best guess", "at most"};
@@ -348,7 +375,8 @@ class Page {
             time_row(id, "", bounds);
     }
 
-    std::string window_times() const {
+    std::string window_times() const
+    {
         const std::optional<NightPicture> drawn = evenfall::picture(night_);
         if (!drawn || !drawn->window_from || !drawn->window_to)
             return "";
@@ -356,14 +384,16 @@ class Page {
     }
 
     void measure(const std::string& name, const std::string& meaning,
-                 const std::optional<std::string>& value, Origin origin) {
+                 const std::optional<std::string>& value, Origin origin)
+    {
         page_.measures.rows.push_back({name,
                                        meaning,
                                        {value.value_or(no_value)},
                                        value ? std::optional(origin) : std::nullopt});
     }
 
-    void measures() {
+    void measures()
+    {
         page_.measures.title = "Sleep diary";
         page_.measures.names = "measure";
         page_.measures.columns = {"min"};
@@ -395,7 +425,8 @@ class Page {
                 origin("/slept_min"));
     }
 
-    void lost() {
+    void lost()
+    {
         page_.lost.title = "Lost, and why";
         page_.lost.names = "off between lights out and on";
         page_.lost.columns = {"min off", "cost alone"};
@@ -418,17 +449,20 @@ class Page {
         }
     }
 
-    static std::string quoted(const Json& answer) {
+    static std::string quoted(const Json& answer)
+    {
         std::string text = answer_text(answer);
         shorten(text, 60);
         return "\u201c" + text + "\u201d";
     }
 
-    void caution(std::string label, std::string text) {
+    void caution(std::string label, std::string text)
+    {
         page_.cautions.lines.push_back({std::move(label), std::move(text), {}});
     }
 
-    void cautions() {
+    void cautions()
+    {
         page_.cautions.title = "Cautions";
         bool called = false;
         for (const DiaryAnswer& answer : diary_.answers)
@@ -457,7 +491,8 @@ class Page {
             caution("Short night", "too little recording is not a negative result.");
     }
 
-    void picture() {
+    void picture()
+    {
         page_.picture = evenfall::picture(night_);
         page_.picture_title =
             estimate_ ? "The night as noted" : "The night as noted, contradictions included";
@@ -517,7 +552,8 @@ class Page {
         SummaryLine line;
     };
 
-    void events() {
+    void events()
+    {
         page_.events.title = "Events";
         std::vector<Placed> placed;
         const auto put = [&](const TimeRange& at, std::string text, Origin origin) {
@@ -553,7 +589,8 @@ class Page {
 
     /// Everything that is not a removal or an awakening; notes have a part of their own.
     template <class Put>
-    void other_event(const DiaryEvent& event, const Put& put) {
+    void other_event(const DiaryEvent& event, const Put& put)
+    {
         static const std::array<std::string_view, 7> told{"sensor_off",
                                                           "sensor_off_from_start",
                                                           "sensor_on_again",
@@ -582,7 +619,8 @@ class Page {
         put(event.at, std::move(text), event.origin);
     }
 
-    void answers() {
+    void answers()
+    {
         page_.answers.title = "Answers";
         for (const DiaryAnswer& answer : diary_.answers)
             page_.answers.lines.push_back({question_label(answer.question),
@@ -590,7 +628,8 @@ class Page {
                                            answer.answer.is_string()});
     }
 
-    void notes() {
+    void notes()
+    {
         page_.notes.title = "Notes in the person\u2019s own words";
         for (const DiaryNote& note : diary_.notes)
             page_.notes.lines.push_back(
@@ -599,14 +638,16 @@ class Page {
 };
 
 template <class Part>
-void shorten_list(std::vector<Part>& parts, std::size_t& left_out, std::size_t most) {
+void shorten_list(std::vector<Part>& parts, std::size_t& left_out, std::size_t most)
+{
     if (parts.size() <= most)
         return;
     left_out += parts.size() - most;
     parts.resize(most);
 }
 
-void cut_list(SummaryList& list, std::size_t most, std::size_t length) {
+void cut_list(SummaryList& list, std::size_t most, std::size_t length)
+{
     shorten_list(list.lines, list.left_out, most);
     for (SummaryLine& line : list.lines) {
         shorten(line.label, 90);
@@ -616,7 +657,8 @@ void cut_list(SummaryList& list, std::size_t most, std::size_t length) {
 
 } // namespace
 
-Result<Summary> summary(const Diary& diary) {
+Result<Summary> summary(const Diary& diary)
+{
     const Result<std::string> json = diary_to_json(diary);
     if (!json)
         return json.problems();
@@ -628,7 +670,8 @@ Result<Summary> summary(const Diary& diary) {
     return page;
 }
 
-Summary cut(const Summary& whole, const SummaryLimits& limits) {
+Summary cut(const Summary& whole, const SummaryLimits& limits)
+{
     Summary page = whole;
     for (SummaryLine& line : page.head)
         shorten(line.text, 44);
@@ -658,7 +701,8 @@ Summary cut(const Summary& whole, const SummaryLimits& limits) {
     return page;
 }
 
-std::string utc_offset_text(std::chrono::seconds offset) {
+std::string utc_offset_text(std::chrono::seconds offset)
+{
     const std::string text = format_offset(offset); // +05:30
     std::string out =
         "UTC" + text.substr(0, 1) + (text[1] == '0' ? "" : text.substr(1, 1)) + text.substr(2, 1);
@@ -667,29 +711,34 @@ std::string utc_offset_text(std::chrono::seconds offset) {
     return out;
 }
 
-std::string more_in_diary(std::size_t left_out) {
+std::string more_in_diary(std::size_t left_out)
+{
     if (left_out == 0)
         return "";
     return left_out == 1 ? "1 more line stands in diary.json."
                          : std::to_string(left_out) + " more lines stand in diary.json.";
 }
 
-std::string_view origin_text(const std::optional<Origin>& origin) {
+std::string_view origin_text(const std::optional<Origin>& origin)
+{
     return !origin ? "" : *origin == Origin::reported ? "reported" : "derived";
 }
 
-std::string summary_key_words(std::string_view diary_sha256) {
+std::string summary_key_words(std::string_view diary_sha256)
+{
     return "diary.json SHA-256 " + std::string(diary_sha256);
 }
 
-std::string_view summary_producer(std::string_view pdf) {
+std::string_view summary_producer(std::string_view pdf)
+{
     const std::size_t begin = pdf.find("/Producer ");
     if (begin == std::string_view::npos)
         return "";
     return pdf.substr(begin, std::min(pdf.find(" /", begin + 1), pdf.find(" >>", begin)) - begin);
 }
 
-Problems check_summary(std::string_view pdf, std::string_view diary_json) {
+Problems check_summary(std::string_view pdf, std::string_view diary_json)
+{
     const auto problem = [](const char* code, const char* at, const char* text) {
         return Problem{Fault::refused, code, at, text};
     };

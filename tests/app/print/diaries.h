@@ -10,7 +10,8 @@
 namespace evenfall::test {
 
 /// Nights as different as pages can be. All invented.
-inline Diary bare_diary() {
+inline Diary bare_diary()
+{
     return diary_of(night_of(
         "{'format':'evenfall.night/1','visit':{'code':'SM-0002','night':2},'zone':'Europe/Berlin',"
         "'sensors':['chest','finger'],'need':{'minutes':240,'groups':[['chest'],['finger']]},"
@@ -18,14 +19,16 @@ inline Diary bare_diary() {
 }
 
 /// Nothing but the beginning: no end, so nothing can be said.
-inline Diary open_diary() {
+inline Diary open_diary()
+{
     return diary_of(night_of(
         "{'format':'evenfall.night/1','visit':{'code':'SM-0003','night':1},'zone':'Europe/Berlin',"
         "'sensors':['finger'],'need':{'minutes':240,'groups':[['finger']]},"
         "'lights_out':'2026-05-04T23:10'}"));
 }
 
-inline Diary contradictory_diary() {
+inline Diary contradictory_diary()
+{
     Night night = example_night();
     std::swap(night.lights_out, night.lights_on);
     night.asleep_after = min(700);
@@ -36,7 +39,8 @@ inline Diary contradictory_diary() {
 }
 
 /// Clocks go on at 02:00; borderline, with what an app asks in the morning.
-inline Diary spring_diary() {
+inline Diary spring_diary()
+{
     Diary diary = diary_of(night_of(
         "{'format':'evenfall.night/1','visit':{'code':'SM-0417','night':3},"
         "'zone':'America/New_York','sensors':['chest','abdomen','cannula','breath','finger'],"
@@ -58,7 +62,8 @@ inline Diary spring_diary() {
 }
 
 /// Fourteen removals, many awakenings, and somebody who wrote a lot.
-inline Diary long_diary() {
+inline Diary long_diary()
+{
     Night night = example_night();
     night.awake_untimed = std::nullopt;
     night.awake->clear();
@@ -89,7 +94,8 @@ inline Diary long_diary() {
 }
 
 /// More of everything than any page can take: nothing may run off it.
-inline Diary endless_diary() {
+inline Diary endless_diary()
+{
     Diary diary = long_diary();
     diary.kit->label = std::string(400, 'W');
     diary.night.sensors.clear();
@@ -115,7 +121,8 @@ inline Diary endless_diary() {
 }
 
 /// Free text in scripts that the page's own font does not have.
-inline Diary scripts_diary() {
+inline Diary scripts_diary()
+{
     Diary diary = full_diary();
     diary.notes.push_back(
         {"\u0627\u0633\u062a\u064a\u0642\u0638\u062a \u0645\u0631\u062a\u064a\u0646 "
@@ -131,11 +138,29 @@ inline Diary scripts_diary() {
     return diary;
 }
 
-inline std::vector<std::pair<std::string, Diary>> all_diaries() {
+inline std::vector<std::pair<std::string, Diary>> all_diaries()
+{
     return {{"full", full_diary()},       {"bare", bare_diary()},
             {"open", open_diary()},       {"contradictory", contradictory_diary()},
             {"spring", spring_diary()},   {"long", long_diary()},
             {"endless", endless_diary()}, {"scripts", scripts_diary()}};
+}
+
+inline std::vector<std::string> all_names()
+{
+    std::vector<std::string> names;
+    for (const auto& [name, diary] : all_diaries())
+        names.push_back(name);
+    return names;
+}
+
+inline Diary diary_named(const std::string& wanted)
+{
+    for (const auto& [name, diary] : all_diaries())
+        if (name == wanted)
+            return diary;
+    ADD_FAILURE() << "no night is called " << wanted;
+    return {};
 }
 
 } // namespace evenfall::test

@@ -7,7 +7,8 @@
 #include <fstream>
 #include <iostream>
 
-int main(int count, char** arguments) {
+int main(int count, char** arguments)
+{
     if (count != 2) {
         std::cerr << "usage: print_gallery OUT\n";
         return 2;

@@ -24,7 +24,8 @@ struct Ran {
     std::string out;
 };
 
-Ran run(const std::string& command) {
+Ran run(const std::string& command)
+{
     Ran ran;
     std::FILE* pipe = ::popen((command + " 2>&1").c_str(), "r");
     if (!pipe)
@@ -37,14 +38,16 @@ Ran run(const std::string& command) {
     return ran;
 }
 
-std::string pdf_of(const Diary& diary) {
+std::string pdf_of(const Diary& diary)
+{
     const Result<std::string> pdf = summary_pdf(diary);
     for (const Problem& problem : pdf.problems())
         ADD_FAILURE() << describe("summary.pdf", problem);
     return pdf ? *pdf : "";
 }
 
-std::string without_spaces(const std::string& text) {
+std::string without_spaces(const std::string& text)
+{
     std::string out;
     for (const char one : text)
         if (one != ' ' && one != '\n' && one != '\f')
@@ -52,41 +55,45 @@ std::string without_spaces(const std::string& text) {
     return out;
 }
 
-class SummaryPdf : public testing::TestWithParam<std::pair<std::string, Diary>> {
+class SummaryPdf : public testing::TestWithParam<std::string> {
   protected:
+    Diary diary = test::diary_named(GetParam());
     test::TemporaryDirectory folder;
     std::string path = (folder.path() / "summary.pdf").string();
     std::string bytes;
-    void SetUp() override {
-        bytes = pdf_of(GetParam().second);
+    void SetUp() override
+    {
+        bytes = pdf_of(diary);
         std::ofstream(path, std::ios::binary) << bytes;
     }
-    std::string tool(const std::string& command) {
+    std::string tool(const std::string& command)
+    {
         const Ran ran = run(command);
         EXPECT_EQ(ran.status, 0) << command << "\n" << ran.out;
         return ran.out;
     }
 };
 
-TEST_P(SummaryPdf, IsSoundTaggedAndOnePageOfA4) {
+TEST_P(SummaryPdf, IsSoundTaggedAndOnePageOfA4)
+{
     tool("qpdf --check " + path);
     const std::string info = tool("pdfinfo " + path);
-    const Summary page = summary(GetParam().second).value();
+    const Summary page = summary(diary).value();
     for (const std::string& line :
          {"Title:           " + page.title + "\n", std::string("Tagged:          yes\n"),
           std::string("Pages:           1\n"), std::string("(A4)\n"),
-          "Keywords:        diary.json SHA-256 " +
-              sha256_hex(diary_to_json(GetParam().second).value()) + "\n"})
+          "Keywords:        diary.json SHA-256 " + sha256_hex(diary_to_json(diary).value()) + "\n"})
         EXPECT_NE(info.find(line), std::string::npos) << line << info;
     EXPECT_EQ(info.find("Date"), std::string::npos) << info; // no clock has been read
     const std::string root = tool("qpdf --json=2 --json-key=qpdf " + path);
     for (const char* part :
          {"\"/Lang\": \"u:en\"", "\"/DisplayDocTitle\": true", "\"/Marked\": true"})
         EXPECT_NE(root.find(part), std::string::npos) << part;
-    EXPECT_EQ(check_summary(bytes, diary_to_json(GetParam().second).value()), Problems{});
+    EXPECT_EQ(check_summary(bytes, diary_to_json(diary).value()), Problems{});
 }
 
-TEST_P(SummaryPdf, EmbedsEveryFont) {
+TEST_P(SummaryPdf, EmbedsEveryFont)
+{
     const std::string fonts = tool("pdffonts " + path);
     int count = 0;
     std::istringstream lines(fonts);
@@ -106,9 +113,10 @@ TEST_P(SummaryPdf, EmbedsEveryFont) {
     EXPECT_GE(count, 4);
 }
 
-TEST_P(SummaryPdf, HasHeadingsInOrderAndTellsThePicture) {
+TEST_P(SummaryPdf, HasHeadingsInOrderAndTellsThePicture)
+{
     const std::string tree = tool("pdfinfo -struct-text " + path);
-    const Summary page = summary(GetParam().second).value();
+    const Summary page = summary(diary).value();
     std::vector<std::string> headings{page.heading};
     if (!page.cautions.lines.empty())
         headings.push_back(page.cautions.title);
@@ -137,17 +145,18 @@ TEST_P(SummaryPdf, HasHeadingsInOrderAndTellsThePicture) {
     EXPECT_NE(tree.find("\"" + page.foot + "\""), std::string::npos) << tree;
 }
 
-TEST_P(SummaryPdf, ShowsWhatStandsInItOrCountsIt) {
+TEST_P(SummaryPdf, ShowsWhatStandsInItOrCountsIt)
+{
     const std::string text = tool("pdftotext -layout " + path + " -");
     const std::string dense = without_spaces(text);
-    const Summary page = summary(GetParam().second).value();
+    const Summary page = summary(diary).value();
     for (const SummaryTable* table : {&page.measures})
         for (const SummaryRow& row : table->rows)
             for (const std::string& cell : row.cells)
                 EXPECT_NE(text.find(cell), std::string::npos) << row.name << " " << cell;
     // Lines of numbers stand side by side.
     for (const SummaryRow& row : page.time.rows) {
-        if (GetParam().first == "endless" && row.name.starts_with("sensor"))
+        if (GetParam() == "endless" && row.name.starts_with("sensor"))
             continue;
         std::string line = row.name;
         for (const std::string& cell : row.cells)
@@ -160,7 +169,8 @@ TEST_P(SummaryPdf, ShowsWhatStandsInItOrCountsIt) {
 
 /// What a screen reader meets under each heading: list items or rows of tables (without their head)
 /// that are there, and those that are only counted ("12 more lines stand in diary.json.").
-std::map<std::string, std::size_t> met_or_counted(const std::string& tree) {
+std::map<std::string, std::size_t> met_or_counted(const std::string& tree)
+{
     std::map<std::string, std::size_t> out;
     std::string heading, last;
     std::istringstream lines(tree);
@@ -181,10 +191,11 @@ std::map<std::string, std::size_t> met_or_counted(const std::string& tree) {
     return out;
 }
 
-TEST_P(SummaryPdf, LeavesNothingOutUncounted) {
+TEST_P(SummaryPdf, LeavesNothingOutUncounted)
+{
     const std::map<std::string, std::size_t> found =
         met_or_counted(tool("pdfinfo -struct-text " + path));
-    const Summary page = summary(GetParam().second).value();
+    const Summary page = summary(diary).value();
     const auto expect = [&](const std::string& title, std::size_t count) {
         if (count == 0)
             return;
@@ -202,14 +213,16 @@ TEST_P(SummaryPdf, LeavesNothingOutUncounted) {
         expect(table->title, table->rows.size());
 }
 
-TEST_P(SummaryPdf, IsTheSameByteForByteTwice) {
-    EXPECT_EQ(bytes, pdf_of(GetParam().second));
+TEST_P(SummaryPdf, IsTheSameByteForByteTwice)
+{
+    EXPECT_EQ(bytes, pdf_of(diary));
     // Nor does what was drawn before in the same program change it.
     pdf_of(test::scripts_diary());
-    EXPECT_EQ(bytes, pdf_of(GetParam().second));
+    EXPECT_EQ(bytes, pdf_of(diary));
 }
 
-TEST_P(SummaryPdf, KeepsInsideItsMargins) {
+TEST_P(SummaryPdf, KeepsInsideItsMargins)
+{
     const std::string boxes = tool("pdftotext -bbox " + path + " -");
     std::istringstream lines(boxes);
     int words = 0;
@@ -227,20 +240,22 @@ TEST_P(SummaryPdf, KeepsInsideItsMargins) {
     EXPECT_GT(words, 60);
 }
 
-TEST_P(SummaryPdf, TakesTimeAndRoom) {
+TEST_P(SummaryPdf, TakesTimeAndRoom)
+{
     const auto begin = std::chrono::steady_clock::now();
-    pdf_of(GetParam().second);
+    pdf_of(diary);
     const auto took = std::chrono::steady_clock::now() - begin;
-    std::printf("%s: %zu bytes, %lld ms\n", GetParam().first.c_str(), bytes.size(),
+    std::printf("%s: %zu bytes, %lld ms\n", GetParam().c_str(), bytes.size(),
                 static_cast<long long>(
                     std::chrono::duration_cast<std::chrono::milliseconds>(took).count()));
     EXPECT_LT(bytes.size(), 200u * 1024);
 }
 
-INSTANTIATE_TEST_SUITE_P(Nights, SummaryPdf, testing::ValuesIn(test::all_diaries()),
-                         [](const auto& one) { return one.param.first; });
+INSTANTIATE_TEST_SUITE_P(Nights, SummaryPdf, testing::ValuesIn(test::all_names()),
+                         [](const auto& one) { return one.param; });
 
-TEST(SummaryPdfScripts, KeepsFreeTextReadable) {
+TEST(SummaryPdfScripts, KeepsFreeTextReadable)
+{
     test::TemporaryDirectory folder;
     const std::string path = (folder.path() / "scripts.pdf").string();
     std::ofstream(path, std::ios::binary) << pdf_of(test::scripts_diary());
@@ -257,13 +272,15 @@ TEST(SummaryPdfScripts, KeepsFreeTextReadable) {
     EXPECT_NE(fonts.find("DroidSansFallback"), std::string::npos) << fonts;
 }
 
-TEST(SummaryPdfProblems, SaysWhyThereIsNone) {
+TEST(SummaryPdfProblems, SaysWhyThereIsNone)
+{
     Diary diary = test::full_diary();
     diary.notes[0].text = "\xff";
     EXPECT_EQ(summary_pdf(diary).problems(), diary_to_json(diary).problems());
 }
 
-TEST(PrintDocument, DrawsSeveralPagesOfBothSizes) {
+TEST(PrintDocument, DrawsSeveralPagesOfBothSizes)
+{
     test::TemporaryDirectory folder;
     for (const auto& [paper, size] :
          {std::pair{print::Paper::a4, "(A4)"}, std::pair{print::Paper::letter, "(letter)"}}) {

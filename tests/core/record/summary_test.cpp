@@ -16,14 +16,16 @@ using test::example_night;
 using test::full_diary;
 using test::min;
 
-Summary page_of(const Diary& diary) {
+Summary page_of(const Diary& diary)
+{
     const Result<Summary> page = summary(diary);
     for (const Problem& problem : page.problems())
         ADD_FAILURE() << describe("summary", problem);
     return page ? *page : Summary{};
 }
 
-const SummaryRow& row(const SummaryTable& table, const std::string& name) {
+const SummaryRow& row(const SummaryTable& table, const std::string& name)
+{
     for (const SummaryRow& each : table.rows)
         if (each.name == name)
             return each;
@@ -32,7 +34,8 @@ const SummaryRow& row(const SummaryTable& table, const std::string& name) {
     return none;
 }
 
-std::vector<std::string> texts(const SummaryList& list) {
+std::vector<std::string> texts(const SummaryList& list)
+{
     std::vector<std::string> out;
     for (const SummaryLine& line : list.lines)
         out.push_back(line.label + " | " + line.text);
@@ -40,11 +43,13 @@ std::vector<std::string> texts(const SummaryList& list) {
 }
 
 /// As the file writes it; a dash where the file has nothing.
-std::string number(const Json& parent, const char* key) {
+std::string number(const Json& parent, const char* key)
+{
     return parent.contains(key) ? parent[key].dump() : "\u2013";
 }
 
-void expect_the_numbers_of_the_file(const Diary& diary) {
+void expect_the_numbers_of_the_file(const Diary& diary)
+{
     const Summary page = page_of(diary);
     const Json file = Json::parse(diary_to_json(diary).value())["estimate"];
     const auto bounds = [&](const std::string& name, const Json& json) {
@@ -92,7 +97,8 @@ void expect_the_numbers_of_the_file(const Diary& diary) {
     }
 }
 
-TEST(Summary, EveryNumberIsTheFilesNumber) {
+TEST(Summary, EveryNumberIsTheFilesNumber)
+{
     expect_the_numbers_of_the_file(full_diary());
     expect_the_numbers_of_the_file(test::bare_diary());
     expect_the_numbers_of_the_file(test::open_diary());
@@ -113,7 +119,8 @@ TEST(Summary, EveryNumberIsTheFilesNumber) {
     EXPECT_GE(checked, 40);
 }
 
-TEST(Summary, SaysWhoseNightItIs) {
+TEST(Summary, SaysWhoseNightItIs)
+{
     const Summary page = page_of(full_diary());
     EXPECT_EQ(page.title, "Night summary SM-0417, night 1, 2026-10-31");
     std::string head;
@@ -124,7 +131,8 @@ TEST(Summary, SaysWhoseNightItIs) {
     EXPECT_EQ(page.diary_sha256, sha256_hex(diary_to_json(full_diary()).value()));
 }
 
-TEST(Summary, VerdictIsInWordsThatPromiseNothing) {
+TEST(Summary, VerdictIsInWordsThatPromiseNothing)
+{
     Diary diary = full_diary();
     EXPECT_EQ(page_of(diary).verdict, "Enough, from the notes");
     diary.night.need.minutes = min(455);
@@ -146,7 +154,8 @@ TEST(Summary, VerdictIsInWordsThatPromiseNothing) {
     }
 }
 
-TEST(Summary, EventsHaveTheirTimesRangesAndOrigins) {
+TEST(Summary, EventsHaveTheirTimesRangesAndOrigins)
+{
     const Summary page = page_of(full_diary());
     const std::vector<std::string> found = texts(page.events);
     EXPECT_EQ(
@@ -174,7 +183,8 @@ TEST(Summary, EventsHaveTheirTimesRangesAndOrigins) {
     EXPECT_EQ(page.notes.lines[1].label, "no time");
 }
 
-TEST(Summary, TimesHaveNoOffsetWhereClocksDoNotChange) {
+TEST(Summary, TimesHaveNoOffsetWhereClocksDoNotChange)
+{
     EXPECT_EQ(texts(page_of(test::bare_diary()).events),
               (std::vector<std::string>{"23:10 | Recording starts", "02:40 | Recording ends"}));
     EXPECT_EQ(utc_offset_text(std::chrono::minutes(330)), "UTC+5:30");
@@ -183,7 +193,8 @@ TEST(Summary, TimesHaveNoOffsetWhereClocksDoNotChange) {
     EXPECT_EQ(utc_offset_text(std::chrono::minutes(600)), "UTC+10");
 }
 
-TEST(Summary, CautionsStandWhereAnAnswerCallsForThem) {
+TEST(Summary, CautionsStandWhereAnAnswerCallsForThem)
+{
     EXPECT_TRUE(page_of(full_diary()).cautions.lines.empty());
     Diary diary = full_diary();
     diary.answers = {{"before_start", "one or more", Origin::reported},
@@ -207,7 +218,8 @@ TEST(Summary, CautionsStandWhereAnAnswerCallsForThem) {
         (std::vector<std::string>{"Short night | too little recording is not a negative result."}));
 }
 
-TEST(Summary, ContradictionsStandInsteadOfNumbers) {
+TEST(Summary, ContradictionsStandInsteadOfNumbers)
+{
     const Diary diary = test::contradictory_diary();
     const Summary page = page_of(diary);
     const Json file = Json::parse(diary_to_json(diary).value());
@@ -225,7 +237,8 @@ TEST(Summary, ContradictionsStandInsteadOfNumbers) {
     EXPECT_NE(page.picture->lanes.back().id, "sleep");
 }
 
-TEST(Summary, PictureIsToldInWords) {
+TEST(Summary, PictureIsToldInWords)
+{
     const std::string text = page_of(full_diary()).picture_text;
     for (const char* part :
          {"The night from 21:50 UTC-4 to 06:45 UTC-5", "chest: on throughout.",
@@ -238,7 +251,8 @@ TEST(Summary, PictureIsToldInWords) {
     EXPECT_FALSE(page_of(test::open_diary()).picture);
 }
 
-TEST(Summary, LongNightIsCutAndTheRestCounted) {
+TEST(Summary, LongNightIsCutAndTheRestCounted)
+{
     const Summary whole = page_of(test::long_diary());
     SummaryLimits limits;
     limits.events = 10;
@@ -273,7 +287,8 @@ TEST(Summary, LongNightIsCutAndTheRestCounted) {
     EXPECT_EQ(more_in_diary(19), "19 more lines stand in diary.json.");
 }
 
-TEST(Summary, CutsBetweenLettersAndCountsLineBreaks) {
+TEST(Summary, CutsBetweenLettersAndCountsLineBreaks)
+{
     Diary diary = full_diary();
     diary.notes = {{"\u732b\u732b\u732b\u732b", std::nullopt}, {"a\nb\nc", std::nullopt}};
     SummaryLimits limits;
@@ -287,7 +302,8 @@ TEST(Summary, CutsBetweenLettersAndCountsLineBreaks) {
     EXPECT_EQ(cut(page_of(diary), limits).notes.lines[1].text, "a\nb\nc");
 }
 
-TEST(Summary, RefusesWhatTheDiaryRefuses) {
+TEST(Summary, RefusesWhatTheDiaryRefuses)
+{
     Diary diary = full_diary();
     diary.notes[0].text = "\xff";
     EXPECT_EQ(summary(diary).problems(), diary_to_json(diary).problems());
@@ -298,12 +314,14 @@ class VerifySummary : public testing::Test {
     test::TemporaryDirectory parent;
     const Diary diary = full_diary();
     /// The form of a PDF as far as verify looks at it.
-    std::string pdf(const std::string& body = "", const std::string& producer = "(one)") {
+    std::string pdf(const std::string& body = "", const std::string& producer = "(one)")
+    {
         return "%PDF-1.5\n" + body + "<< /Keywords (" +
                summary_key_words(sha256_hex(diary_to_json(diary).value())) + ") /Producer " +
                producer + " /Title (x) >>\n%%EOF\n";
     }
-    std::string found(const std::optional<std::string>& bytes, const SummaryMaker& maker) {
+    std::string found(const std::optional<std::string>& bytes, const SummaryMaker& maker)
+    {
         std::vector<RecordFile> more;
         if (bytes)
             more.push_back({summary_name, *bytes});
@@ -315,12 +333,14 @@ class VerifySummary : public testing::Test {
         std::filesystem::remove_all(*path);
         return out;
     }
-    SummaryMaker makes(const std::string& bytes) {
+    SummaryMaker makes(const std::string& bytes)
+    {
         return [bytes](const Diary&) -> Result<std::string> { return bytes; };
     }
 };
 
-TEST_F(VerifySummary, NeedsItsFormItsEndAndTheSumOfTheDiary) {
+TEST_F(VerifySummary, NeedsItsFormItsEndAndTheSumOfTheDiary)
+{
     EXPECT_EQ(found(pdf(), {}), "");
     EXPECT_EQ(found("x" + pdf(), {}), "summary.pdf:not_pdf@byte 0 ");
     EXPECT_EQ(found(pdf().substr(0, pdf().size() - 4), {}), "summary.pdf:cut_off@end ");
@@ -332,7 +352,8 @@ TEST_F(VerifySummary, NeedsItsFormItsEndAndTheSumOfTheDiary) {
                              "summary.pdf:not_from_diary@Keywords ");
 }
 
-TEST_F(VerifySummary, WithAMakerMustBeThereAndTheSame) {
+TEST_F(VerifySummary, WithAMakerMustBeThereAndTheSame)
+{
     EXPECT_EQ(found(std::nullopt, {}), "");
     EXPECT_EQ(found(std::nullopt, makes(pdf())), "summary.pdf:missing_file@ ");
     EXPECT_EQ(found(pdf(), makes(pdf())), "");
