@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 // SPDX-FileCopyrightText: Evenfall contributors
 #include "command.h"
+#include "out_folder.h"
 
 #include "base/file.h"
 #include "estimate/contradictions.h"
+#include "print/summary_pdf.h"
 #include "record/folder.h"
+#include "record/summary.h"
 
-#include <cerrno>
 #include <ostream>
-#include <sys/stat.h>
-#include <unistd.h>
 
 namespace evenfall::desk {
 namespace {
@@ -21,31 +21,6 @@ const std::string usage = "usage: evenfall-desk record NIGHT.json --out DIR\n"
                           "  from a record's own diary.json, and prints its path. DIR is made when "
                           "only it is missing. A\n"
                           "  record that exists already is refused.\n";
-
-/// The folder for the record: made where it is missing, and removed again if nothing came into it.
-class OutFolder {
-  public:
-    explicit OutFolder(std::string path) : path_(std::move(path)) {}
-    ~OutFolder()
-    {
-        if (made_)
-            ::rmdir(path_.c_str()); // only an empty one goes
-    }
-    OutFolder(const OutFolder&) = delete;
-    OutFolder& operator=(const OutFolder&) = delete;
-
-    Status make()
-    {
-        made_ = ::mkdir(path_.c_str(), 0700) == 0;
-        if (!made_ && errno != EEXIST)
-            return io_problem("cannot create", path_, errno);
-        return Done{};
-    }
-
-  private:
-    std::string path_;
-    bool made_ = false;
-};
 
 Result<Diary> diary_of(const std::string& text, bool from_diary)
 {
@@ -85,10 +60,14 @@ int record_command(std::span<const std::string> args, std::ostream& out, std::os
             print_problems(diary.problems(), out);
         return report(file, diary.problems(), err);
     }
+    const Result<std::string> summary = print::summary_pdf(*diary);
+    if (!summary)
+        return report(file, summary.problems(), err);
     OutFolder parent(*folder);
     if (const Status made = parent.make(); !made)
         return report(*folder, made.problems(), err);
-    const Result<std::filesystem::path> written = write_record(*diary, *folder);
+    const Result<std::filesystem::path> written = 
+        write_record(*diary, *folder, {{summary_name, *summary}});
     if (!written)
         return report(*folder, written.problems(), err);
     out << written->string() << '\n';

@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #include "command.h"
 
+#include "print/summary_pdf.h"
 #include "record/verify.h"
 
 #include <algorithm>
@@ -29,7 +30,7 @@ int verify_command(std::span<const std::string> args, std::ostream& out, std::os
     if (arguments->rest.empty())
         return bad_usage("verify needs at least one record folder", usage, err);
     for (const std::string& folder : arguments->rest) {
-        const Verification found = verify_record(folder);
+        const Verification found = verify_record(folder, print::summary_pdf);
         for (const RecordProblem& each : found.problems)
             err << describe(each.file.empty() ? folder : folder + "/" + each.file, each.problem)
                 << '\n';

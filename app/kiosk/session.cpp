@@ -5,7 +5,9 @@
 #include "answers/questions.h"
 #include "estimate/contradictions.h"
 #include "journal/kinds.h"
+#include "print/summary_pdf.h"
 #include "record/folder.h"
+#include "record/summary.h"
 
 #include <algorithm>
 
@@ -155,7 +157,10 @@ Status Session::write_record_below(const std::filesystem::path& folder)
     const Result<Diary> diary = this->diary();
     if (!diary)
         return diary.problems();
-    const Result<std::filesystem::path> written = write_record(*diary, folder);
+    const Result<std::string> summary = print::summary_pdf(*diary);
+    if (!summary)
+        return summary.problems();
+    const Result<std::filesystem::path> written = write_record(*diary, folder, {{summary_name, *summary}});
     if (!written)
         return written.problems();
     return say(kinds::record, written->filename().string());

@@ -4,6 +4,7 @@
 
 #include "estimate/contradictions.h"
 #include "estimate/estimate.h"
+#include "print/summary_pdf.h"
 #include "record/verify.h"
 
 #include <QJsonDocument>
@@ -183,7 +184,7 @@ void check_record(Player& play, const std::filesystem::path& data)
     play.expect_true(!name.empty(), QStringLiteral("no record was written"));
     if (name.empty())
         return;
-    for (const RecordProblem& one : verify_record(data / name).problems)
+    for (const RecordProblem& one : verify_record(data / name, print::summary_pdf).problems)
         play.faults() << QString::fromStdString(describe(name + "/" + one.file, one.problem));
     const Night night = play.session().night();
     play.expect_true(contradictions(night).empty(), QStringLiteral("the answers contradict each other"));

@@ -9,6 +9,7 @@
 #include "record/fhir.h"
 #include "record/fhir_check.h"
 #include "record/folder.h"
+#include "record/summary.h"
 
 #include <algorithm>
 #include <array>
@@ -55,7 +56,10 @@ std::optional<std::string> first_difference(const Json& a, const Json& b, const 
 
 class Verifier {
   public:
-    explicit Verifier(std::filesystem::path folder) : folder_(std::move(folder)) {}
+    Verifier(std::filesystem::path folder, const SummaryMaker& maker)
+        : folder_(std::move(folder)), maker_(maker)
+    {
+    }
 
     Verification verify()
     {
@@ -70,11 +74,13 @@ class Verifier {
         check_diary();
         check_edf();
         check_fhir_file();
+        check_summary_pdf();
         return std::move(out_);
     }
 
   private:
     std::filesystem::path folder_;
+    const SummaryMaker& maker_;
     Verification out_;
     std::set<std::string> names_;
     std::map<std::string, std::string> contents_;
@@ -256,6 +262,30 @@ class Verifier {
         return "byte " + std::to_string(first - made.begin());
     }
 
+    void check_summary_pdf()
+    {
+        if (maker_ && !names_.contains(summary_name))
+            add(summary_name, "missing_file", "",
+                "is missing; right would be a record with this file");
+        const std::string* bytes = content(summary_name);
+        const std::string* json = content("diary.json");
+        if (!bytes || !json)
+            return;
+        const Problems problems = check_summary(*bytes, *json);
+        for (const Problem& problem : problems)
+            add(summary_name, problem.code, problem.at, problem.text);
+        if (!maker_ || !out_.diary || !problems.empty())
+            return;
+        const Result<std::string> made = maker_(*out_.diary);
+        if (!made)
+            for (const Problem& problem : made.problems())
+                out_.problems.push_back({summary_name, problem});
+        else if (*made != *bytes && summary_producer(*made) == summary_producer(*bytes))
+            add(summary_name, "not_from_diary", "",
+                "differs from what diary.json makes; right would be the file made again with "
+                "record --from");
+    }
+
     bool differing_annotation(const EdfFile& file, const EdfFile& right)
     {
         const std::size_t count = std::max(file.annotations.size(), right.annotations.size());
@@ -287,9 +317,9 @@ int Verification::exit_status() const
     return status;
 }
 
-Verification verify_record(const std::filesystem::path& folder)
+Verification verify_record(const std::filesystem::path& folder, const SummaryMaker& maker)
 {
-    return Verifier(folder).verify();
+    return Verifier(folder, maker).verify();
 }
 
 } // namespace evenfall

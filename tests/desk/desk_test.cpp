@@ -148,6 +148,42 @@ TEST_F(Desk, RecordIsWrittenCheckedByOthersAndMadeAgainFromItself)
               slurp(EVENFALL_SOURCE_DIR "/assets/schemas/examples/diary.json"));
 }
 
+TEST_F(Desk, RecordHasItsSummary_AndVerifyMakesItAgain)
+{
+    ASSERT_EQ(run("record " + example + " --out " + path("first")).status, 0);
+    const std::string record = path("first") + "/SM-0417_night-1_2026-10-31";
+    const std::string pdf = record + "/summary.pdf";
+    const std::string right = slurp(pdf);
+    EXPECT_TRUE(right.starts_with("%PDF-"));
+    const auto put = [&](const std::string& bytes) {
+        std::ofstream(pdf, std::ios::binary) << bytes;
+        // The sums are made right again, as somebody who changes a file on purpose would.
+        ASSERT_EQ(std::system(("cd '" + record + "' && "
+                               "sha256sum $(cut -c67- SHA256SUMS) > ../sums && "
+                               "mv ../sums SHA256SUMS")
+                                  .c_str()),
+                  0);
+    };
+    put(right);
+    EXPECT_EQ(run("verify " + record).status, 0);
+    std::string wrong = right;
+    wrong.replace(wrong.find("/Title ("), 9, "/Title (X");
+    put(wrong);
+    const Ran changed = run("verify " + record);
+    EXPECT_EQ(changed.status, 1);
+    EXPECT_NE(changed.err.find("/summary.pdf: "), std::string::npos) << changed.err;
+    EXPECT_NE(changed.err.find("differs from what diary.json makes"), std::string::npos);
+    // The page of another version of a library is no fault.
+    wrong.replace(wrong.find("cairo 1."), 8, "cairo 0.");
+    put(wrong);
+    EXPECT_EQ(run("verify " + record).status, 0);
+    fs::remove(pdf);
+    ASSERT_EQ(std::system(("sed -i '/summary.pdf/d' '" + record + "/SHA256SUMS'").c_str()), 0);
+    const Ran without = run("verify " + record);
+    EXPECT_EQ(without.status, 1);
+    EXPECT_NE(without.err.find("/summary.pdf: /: is missing"), std::string::npos) << without.err;
+}
+
 TEST_F(Desk, RecordIntoAMissingOrUnwritablePlaceIsStatusThree)
 {
     EXPECT_EQ(run("record " + example + " --out " + path("no/such")).status, 3);
