@@ -55,6 +55,7 @@ Window {
         case "events": return events;
         case "choice": return choice;
         case "comment": return comment;
+        case "signal": return signalTask;
         case "review": return review;
         case "puzzle": return puzzle;
         case "result": return result;
@@ -77,7 +78,11 @@ Window {
             language: root.kiosk.language
             mainLabel: root.kiosk.welcome.mainLabel
             onStart: root.kiosk.goOn()
+            builds: root.kiosk.welcome.builds
+            build: root.kiosk.welcome.build
+            buildText: root.kiosk.welcome.buildText
             onLanguageChosen: (code) => root.kiosk.chooseLanguage(code)
+            onBuildChosen: (id) => root.kiosk.chooseBuild(id)
         }
     }
     Component {
@@ -138,6 +143,15 @@ Window {
             backVisible: root.kiosk.step.backVisible
             canSpeak: root.kiosk.step.canSpeak
             speakReason: root.kiosk.step.speakReason
+            breathing: root.kiosk.step.breathText !== ""
+            breathText: root.kiosk.step.breathText
+            // A calm breath: in for 2 seconds, out for 3.
+            SequentialAnimation on breathPhase {
+                running: root.kiosk.step.breathText !== "" && root.kiosk.motion
+                loops: Animation.Infinite
+                NumberAnimation { from: 0; to: 1; duration: 2000; easing.type: Easing.InOutSine }
+                NumberAnimation { from: 1; to: 0; duration: 3000; easing.type: Easing.InOutSine }
+            }
             onMain: root.kiosk.goOn()
             onBack: root.kiosk.goBack()
             onTrouble: root.kiosk.openHelp()
@@ -168,7 +182,7 @@ Window {
             mainLabel: root.kiosk.list.mainLabel
             mainEnabled: root.kiosk.list.mainEnabled
             onConfirmed: (id) => root.kiosk.toggle(id)
-            onNotRight: root.kiosk.openHelp()
+            onNotRight: (id) => root.kiosk.openHelp(id)
             onMain: root.kiosk.goOn()
             onBack: root.kiosk.goBack()
         }
@@ -289,12 +303,14 @@ Window {
             events: root.kiosk.list.items
             addLabel: root.kiosk.list.addLabel
             noneLabel: root.kiosk.list.noneLabel
+            countLabel: root.kiosk.list.countLabel
             mainLabel: root.kiosk.list.mainLabel
             mainEnabled: root.kiosk.list.mainEnabled
             onEdit: (id) => root.kiosk.editEvent(id)
             onRemove: (id) => root.kiosk.removeEvent(id)
             onAdd: root.kiosk.addEvent()
             onNone: root.kiosk.noEvents()
+            onCount: root.kiosk.countEvents()
             onMain: root.kiosk.goOn()
             onSkip: root.kiosk.skip()
             onBack: root.kiosk.goBack()
@@ -325,6 +341,25 @@ Window {
             text: root.kiosk.comment.text
             mainLabel: root.kiosk.comment.mainLabel
             onEdited: (text) => root.kiosk.editComment(text)
+            onMain: root.kiosk.goOn()
+            onSkip: root.kiosk.skip()
+            onBack: root.kiosk.goBack()
+        }
+    }
+    Component {
+        id: signalTask
+        SignalScreen {
+            title: root.kiosk.signalTask.title
+            body: root.kiosk.signalTask.body
+            caution: root.kiosk.signalTask.caution
+            figure: root.kiosk.signalTask.figure
+            figureText: root.kiosk.signalTask.figureText
+            secondsText: root.kiosk.signalTask.secondsText
+            unitText: root.kiosk.signalTask.unitText
+            runningText: root.kiosk.signalTask.runningText
+            mainLabel: root.kiosk.signalTask.mainLabel
+            mainEnabled: root.kiosk.signalTask.mainEnabled
+            skipLabel: root.kiosk.signalTask.skipLabel
             onMain: root.kiosk.goOn()
             onSkip: root.kiosk.skip()
             onBack: root.kiosk.goBack()
@@ -392,6 +427,7 @@ Window {
             body: root.kiosk.message.body
             recordName: root.kiosk.message.recordName
             returnText: root.kiosk.message.returnText
+            skinText: root.kiosk.message.skinText
             phone: root.kiosk.message.phone
             hours: root.kiosk.message.hours
             mainLabel: root.kiosk.message.mainLabel

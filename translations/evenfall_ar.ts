@@ -3398,5 +3398,240 @@
         <extracomment>A time that came twice that night: the second of the two. %1 is a time.</extracomment>
         <translation>%1 (الثانية)</translation>
     </message>
+    <message id="welcome.build">
+        <source>Tap the drawing that is most like you, if you wish.</source>
+        <extracomment>Small words on the first page, over 3 drawn persons to choose from. Optional.</extracomment>
+        <translation>المس الرسم الأقرب إليك إن أردت.</translation>
+    </message>
+    <message id="welcome.build.slim">
+        <source>Drawing 1, slim</source>
+        <extracomment>Name of a drawn person, for screen readers only.</extracomment>
+        <translation>الرسم 1، نحيف</translation>
+    </message>
+    <message id="welcome.build.medium">
+        <source>Drawing 2, in between</source>
+        <extracomment>Name of a drawn person, for screen readers only.</extracomment>
+        <translation>الرسم 2، متوسط</translation>
+    </message>
+    <message id="welcome.build.broad">
+        <source>Drawing 3, broad</source>
+        <extracomment>Name of a drawn person, for screen readers only.</extracomment>
+        <translation>الرسم 3، عريض</translation>
+    </message>
+    <message id="step.breath_guide">
+        <source>Breathe with the shape. Close the belt when the air is out.</source>
+        <extracomment>Beside a shape that widens and narrows with a calm breath, on the pages of the belts.</extracomment>
+        <translation>تنفّس مع الشكل. أغلق الحزام عندما يخرج الهواء.</translation>
+    </message>
+    <message id="evening.day.title">
+        <source>Was today a usual day?</source>
+        <extracomment>Question of the evening. It may be skipped.</extracomment>
+        <translation>هل كان اليوم يومًا معتادًا؟</translation>
+    </message>
+    <message id="evening.day.usual">
+        <source>Yes, a usual day</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation>نعم، يوم معتاد</translation>
+    </message>
+    <message id="evening.day.unusual">
+        <source>No, not usual</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation>لا، لم يكن معتادًا</translation>
+    </message>
+    <message id="evening.nap.title">
+        <source>Did you nap today?</source>
+        <extracomment>Question of the evening. It may be skipped.</extracomment>
+        <translation>هل أخذت قيلولة اليوم؟</translation>
+    </message>
+    <message id="evening.nap.none">
+        <source>No nap</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation>لم آخذ قيلولة</translation>
+    </message>
+    <message id="evening.nap.short">
+        <source>Less than 30 minutes</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation>أقل من 30 دقيقة</translation>
+    </message>
+    <message id="evening.nap.long">
+        <source>30 minutes or more</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation>30 دقيقة أو أكثر</translation>
+    </message>
+    <message id="evening.caffeine.title">
+        <source>When was your last coffee, tea or cola?</source>
+        <extracomment>Question of the evening: the last drink of the day with caffeine. It may be skipped.</extracomment>
+        <translation>متى كان آخر قهوة أو شاي أو كولا؟</translation>
+    </message>
+    <message id="evening.caffeine.none">
+        <source>None after noon</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation>لا شيء بعد الظهر</translation>
+    </message>
+    <message id="evening.caffeine.afternoon">
+        <source>In the afternoon</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation>بعد الظهر</translation>
+    </message>
+    <message id="evening.caffeine.evening">
+        <source>In the evening</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation>في المساء</translation>
+    </message>
+    <message id="evening.alcohol.title">
+        <source>Did you drink alcohol this evening?</source>
+        <extracomment>Question of the evening. No blame. It may be skipped.</extracomment>
+        <translation>هل شربت كحولًا هذا المساء؟</translation>
+    </message>
+    <message id="evening.alcohol.none">
+        <source>No</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation>لا</translation>
+    </message>
+    <message id="evening.alcohol.little">
+        <source>1 or 2 drinks</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation>كأس أو كأسان</translation>
+    </message>
+    <message id="evening.alcohol.more">
+        <source>3 or more drinks</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation>3 كؤوس أو أكثر</translation>
+    </message>
+    <message id="evening.medicines.title">
+        <source>Did you take your medicines as usual?</source>
+        <extracomment>Question of the evening. It advises nothing. It may be skipped.</extracomment>
+        <translation>هل أخذت أدويتك كالمعتاد؟</translation>
+    </message>
+    <message id="evening.medicines.usual">
+        <source>Yes, or I take none</source>
+        <extracomment>Answer to it. Also right for somebody who takes none.</extracomment>
+        <translation>نعم، أو لا آخذ أي دواء</translation>
+    </message>
+    <message id="evening.medicines.missed">
+        <source>I left some out</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation>تركت بعضها</translation>
+    </message>
+    <message id="evening.medicines.other">
+        <source>I took something else</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation>أخذت شيئًا آخر</translation>
+    </message>
+    <message id="signal.calm.title">
+        <source>Breathe calmly</source>
+        <extracomment>Signal check: title. The person does this for some seconds while the recorder runs.</extracomment>
+        <translation>تنفّس بهدوء</translation>
+    </message>
+    <message id="signal.calm.body">
+        <source>A short check of the sensors. Sit or lie still and breathe as you like.</source>
+        <extracomment>Under it.</extracomment>
+        <translation>اختبار قصير للحساسات. اجلس أو استلقِ دون حركة وتنفّس كما تشاء.</translation>
+    </message>
+    <message id="signal.deep.title">
+        <source>Take 3 deep breaths</source>
+        <extracomment>Signal check: title.</extracomment>
+        <translation>خذ 3 أنفاس عميقة</translation>
+    </message>
+    <message id="signal.deep.body">
+        <source>Breathe in deep through your nose, then out. Do it 3 times.</source>
+        <extracomment>Under it.</extracomment>
+        <translation>خذ نفسًا عميقًا من أنفك ثم أخرجه. كرّر ذلك 3 مرات.</translation>
+    </message>
+    <message id="signal.hold.title">
+        <source>Hold your breath</source>
+        <extracomment>Signal check: title.</extracomment>
+        <translation>احبس نفَسك</translation>
+    </message>
+    <message id="signal.hold.body">
+        <source>Breathe out, then hold your breath. Stop at once if it does not feel good. You can skip this.</source>
+        <extracomment>Under it. Nobody is to hold the breath who does not feel well doing so.</extracomment>
+        <translation>أخرج الهواء ثم احبس نفَسك. توقّف فورًا إن لم تشعر بالراحة. يمكنك تخطّي هذا.</translation>
+    </message>
+    <message id="signal.finger.title">
+        <source>Move the finger with the clip</source>
+        <extracomment>Signal check: title.</extracomment>
+        <translation>حرّك الإصبع الذي عليه المشبك</translation>
+    </message>
+    <message id="signal.finger.body">
+        <source>Bend and stretch that finger a few times. Leave the clip on.</source>
+        <extracomment>Under it.</extracomment>
+        <translation>اثنِ ذلك الإصبع ومُدّه عدة مرات. اترك المشبك في مكانه.</translation>
+    </message>
+    <message id="signal.start">
+        <source>Start</source>
+        <extracomment>Large button: begins that task; a number counts down.</extracomment>
+        <translation>ابدأ</translation>
+    </message>
+    <message id="signal.running">
+        <source>Keep going</source>
+        <extracomment>The same button while the number counts down; it cannot be tapped.</extracomment>
+        <translation>استمر</translation>
+    </message>
+    <message id="signal.now">
+        <source>Now</source>
+        <extracomment>Over the number that counts down.</extracomment>
+        <translation>الآن</translation>
+    </message>
+    <message id="signal.skip">
+        <source>Skip this</source>
+        <extracomment>Button: leaves this task out.</extracomment>
+        <translation>تخطَّ هذا</translation>
+    </message>
+    <message id="unit.seconds">
+        <source>seconds</source>
+        <extracomment>Unit beside a number that counts down.</extracomment>
+        <translation>ثانية</translation>
+    </message>
+    <message id="unit.times">
+        <source>times</source>
+        <extracomment>Unit beside a number: how often.</extracomment>
+        <translation>مرات</translation>
+    </message>
+    <message id="event.untimed.add">
+        <source>I was awake, but I do not know when</source>
+        <extracomment>Button: the person was awake some times but does not know when.</extracomment>
+        <translation>كنت مستيقظًا، لكن لا أعرف متى</translation>
+    </message>
+    <message id="event.untimed.times">
+        <source>About how many times?</source>
+        <extracomment>Question after that button.</extracomment>
+        <translation>كم مرة تقريبًا؟</translation>
+    </message>
+    <message id="event.untimed.minutes">
+        <source>How long were you awake, all in all?</source>
+        <extracomment>Question after that one: all these times together.</extracomment>
+        <translation>كم بقيت مستيقظًا إجمالًا؟</translation>
+    </message>
+    <message id="answer.untimed">
+        <source>Awake, hour not known. How many times: %1. Minutes in all: %2</source>
+        <extracomment>Times awake that nobody knows the hour of. %1: how many. %2: minutes together.</extracomment>
+        <translation>مستيقظ، الوقت غير معروف. عدد المرات: %1. الدقائق إجمالًا: %2</translation>
+    </message>
+    <message id="morning.gap">
+        <source>This tablet was off for some time between %1 and %2. Please add what it could not note.</source>
+        <extracomment>In the morning, when the tablet was off in the night. %1 and %2 are times.</extracomment>
+        <translation>كان الجهاز اللوحي مطفأ لبعض الوقت بين %1 و%2. أضف ما لم يستطع تسجيله.</translation>
+    </message>
+    <message id="q.hint.gap">
+        <source>The tablet was off for some time between %1 and %2. Did anything happen then?</source>
+        <extracomment>Under a question about the night, for the same reason. %1 and %2 are times.</extracomment>
+        <translation>كان الجهاز اللوحي مطفأ لبعض الوقت بين %1 و%2. هل حدث شيء حينها؟</translation>
+    </message>
+    <message id="finished.skin">
+        <source>Look at your skin once more at %1. Leave this page open and we will ask.</source>
+        <extracomment>On the last page. %1 is a time.</extracomment>
+        <translation>انظر إلى جلدك مرة أخرى الساعة %1. اترك هذه الصفحة مفتوحة وسنسألك.</translation>
+    </message>
+    <message id="skin.again.title">
+        <source>Look at your skin once more</source>
+        <extracomment>Title half an hour after the tape came off.</extracomment>
+        <translation>انظر إلى جلدك مرة أخرى</translation>
+    </message>
+    <message id="skin.again.hurt">
+        <source>Do not rub or cover the spot. Call your clinic: %1.</source>
+        <extracomment>Half an hour later, when the skin is still sore. %1 is the clinic&apos;s phone number.</extracomment>
+        <translation>لا تفرك الموضع ولا تغطّه. اتصل بعيادتك: %1.</translation>
+    </message>
 </context>
 </TS>

@@ -3398,5 +3398,240 @@
         <extracomment>A time that came twice that night: the second of the two. %1 is a time.</extracomment>
         <translation type="unfinished"></translation>
     </message>
+    <message id="welcome.build">
+        <source>Tap the drawing that is most like you, if you wish.</source>
+        <extracomment>Small words on the first page, over 3 drawn persons to choose from. Optional.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="welcome.build.slim">
+        <source>Drawing 1, slim</source>
+        <extracomment>Name of a drawn person, for screen readers only.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="welcome.build.medium">
+        <source>Drawing 2, in between</source>
+        <extracomment>Name of a drawn person, for screen readers only.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="welcome.build.broad">
+        <source>Drawing 3, broad</source>
+        <extracomment>Name of a drawn person, for screen readers only.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="step.breath_guide">
+        <source>Breathe with the shape. Close the belt when the air is out.</source>
+        <extracomment>Beside a shape that widens and narrows with a calm breath, on the pages of the belts.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="evening.day.title">
+        <source>Was today a usual day?</source>
+        <extracomment>Question of the evening. It may be skipped.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="evening.day.usual">
+        <source>Yes, a usual day</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="evening.day.unusual">
+        <source>No, not usual</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="evening.nap.title">
+        <source>Did you nap today?</source>
+        <extracomment>Question of the evening. It may be skipped.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="evening.nap.none">
+        <source>No nap</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="evening.nap.short">
+        <source>Less than 30 minutes</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="evening.nap.long">
+        <source>30 minutes or more</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="evening.caffeine.title">
+        <source>When was your last coffee, tea or cola?</source>
+        <extracomment>Question of the evening: the last drink of the day with caffeine. It may be skipped.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="evening.caffeine.none">
+        <source>None after noon</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="evening.caffeine.afternoon">
+        <source>In the afternoon</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="evening.caffeine.evening">
+        <source>In the evening</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="evening.alcohol.title">
+        <source>Did you drink alcohol this evening?</source>
+        <extracomment>Question of the evening. No blame. It may be skipped.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="evening.alcohol.none">
+        <source>No</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="evening.alcohol.little">
+        <source>1 or 2 drinks</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="evening.alcohol.more">
+        <source>3 or more drinks</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="evening.medicines.title">
+        <source>Did you take your medicines as usual?</source>
+        <extracomment>Question of the evening. It advises nothing. It may be skipped.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="evening.medicines.usual">
+        <source>Yes, or I take none</source>
+        <extracomment>Answer to it. Also right for somebody who takes none.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="evening.medicines.missed">
+        <source>I left some out</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="evening.medicines.other">
+        <source>I took something else</source>
+        <extracomment>Answer to it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="signal.calm.title">
+        <source>Breathe calmly</source>
+        <extracomment>Signal check: title. The person does this for some seconds while the recorder runs.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="signal.calm.body">
+        <source>A short check of the sensors. Sit or lie still and breathe as you like.</source>
+        <extracomment>Under it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="signal.deep.title">
+        <source>Take 3 deep breaths</source>
+        <extracomment>Signal check: title.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="signal.deep.body">
+        <source>Breathe in deep through your nose, then out. Do it 3 times.</source>
+        <extracomment>Under it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="signal.hold.title">
+        <source>Hold your breath</source>
+        <extracomment>Signal check: title.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="signal.hold.body">
+        <source>Breathe out, then hold your breath. Stop at once if it does not feel good. You can skip this.</source>
+        <extracomment>Under it. Nobody is to hold the breath who does not feel well doing so.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="signal.finger.title">
+        <source>Move the finger with the clip</source>
+        <extracomment>Signal check: title.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="signal.finger.body">
+        <source>Bend and stretch that finger a few times. Leave the clip on.</source>
+        <extracomment>Under it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="signal.start">
+        <source>Start</source>
+        <extracomment>Large button: begins that task; a number counts down.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="signal.running">
+        <source>Keep going</source>
+        <extracomment>The same button while the number counts down; it cannot be tapped.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="signal.now">
+        <source>Now</source>
+        <extracomment>Over the number that counts down.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="signal.skip">
+        <source>Skip this</source>
+        <extracomment>Button: leaves this task out.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="unit.seconds">
+        <source>seconds</source>
+        <extracomment>Unit beside a number that counts down.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="unit.times">
+        <source>times</source>
+        <extracomment>Unit beside a number: how often.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="event.untimed.add">
+        <source>I was awake, but I do not know when</source>
+        <extracomment>Button: the person was awake some times but does not know when.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="event.untimed.times">
+        <source>About how many times?</source>
+        <extracomment>Question after that button.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="event.untimed.minutes">
+        <source>How long were you awake, all in all?</source>
+        <extracomment>Question after that one: all these times together.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="answer.untimed">
+        <source>Awake, hour not known. How many times: %1. Minutes in all: %2</source>
+        <extracomment>Times awake that nobody knows the hour of. %1: how many. %2: minutes together.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="morning.gap">
+        <source>This tablet was off for some time between %1 and %2. Please add what it could not note.</source>
+        <extracomment>In the morning, when the tablet was off in the night. %1 and %2 are times.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="q.hint.gap">
+        <source>The tablet was off for some time between %1 and %2. Did anything happen then?</source>
+        <extracomment>Under a question about the night, for the same reason. %1 and %2 are times.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="finished.skin">
+        <source>Look at your skin once more at %1. Leave this page open and we will ask.</source>
+        <extracomment>On the last page. %1 is a time.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="skin.again.title">
+        <source>Look at your skin once more</source>
+        <extracomment>Title half an hour after the tape came off.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="skin.again.hurt">
+        <source>Do not rub or cover the spot. Call your clinic: %1.</source>
+        <extracomment>Half an hour later, when the skin is still sore. %1 is the clinic&apos;s phone number.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

@@ -26,6 +26,11 @@ QString awakening_text(const Words& words, const Awakening& one)
                                           words.number(std::chrono::round<std::chrono::minutes>(one.length.value_or(Span{0})).count())});
 }
 
+QString untimed_text(const Words& words, const UntimedAwakenings& untimed)
+{
+    return words.of("answer.untimed", {words.number(untimed.times), words.number(std::chrono::round<std::chrono::minutes>(untimed.total).count())});
+}
+
 QString sensor_name(const Session& session, const Words& words, const std::string& sensor)
 {
     const Part* part = session.kit().part(sensor);
@@ -61,6 +66,8 @@ QString answer_text(const Session& session, const Words& words, const Morning& m
     } else if (question == questions::awake && morning.awake.value) {
         for (const Awakening& one : *morning.awake.value)
             lines << awakening_text(words, one);
+        if (morning.awake_untimed.value)
+            lines << untimed_text(words, *morning.awake_untimed.value);
         return lines.isEmpty() ? words.of("q.none_awake") : lines.join(QLatin1Char('\n'));
     } else if (question == questions::off && morning.off.value && !morning.off.skipped) {
         for (const Removal& one : *morning.off.value)

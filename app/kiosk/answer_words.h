@@ -19,6 +19,7 @@ std::string question_text(std::string_view question, const char* slot);
 QString sensor_name(const Session& session, const Words& words, const std::string& sensor);
 QString range_text(const Words& words, const TimeRange& range);
 QString awakening_text(const Words& words, const Awakening& one);
+QString untimed_text(const Words& words, const UntimedAwakenings& untimed);
 QString removal_text(const Session& session, const Words& words, const Removal& one);
 /// Minutes, or hours and minutes where a night's sleep is meant.
 QString amount_text(const Words& words, std::string_view question, long minutes);

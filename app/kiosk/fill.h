@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #pragma once
 
+#include "answers/evening.h"
 #include "kiosk/session.h"
 #include "kiosk/time_draft.h"
 #include "kiosk/values.h"
@@ -20,7 +21,7 @@ namespace evenfall {
 /// How figures are to be drawn.
 struct Look {
     QString tone = QStringLiteral("dark"); ///< dark, light, night: of the page that shows it
-    QString build = QStringLiteral("medium");
+    QString build = QStringLiteral("medium"); ///< slim, medium, broad
 };
 
 /// Address of a drawing for the figure provider; the kit's ridges are drawn in.
@@ -33,8 +34,12 @@ QString item_figure(PartKind kind);
 ItemRow choice_row(const std::string& id, const QString& text);
 
 // Evening
-WelcomeValues fill_welcome(const Session& session, const Words& words);
-FirstValues fill_first(const Words& words);
+WelcomeValues fill_welcome(const Session& session, const Words& words, const Look& look);
+FirstValues fill_first(const Session& session, const Words& words);
+ListValues fill_evening(const Session& session, const Words& words, const EveningQuestion& question);
+SignalValues fill_signal(const Session& session, const Words& words, const Look& look, const SignalTask& task);
+/// Of the task in hand: how long it still goes on; nothing when it does not run.
+std::optional<std::chrono::seconds> signal_left(const Session& session, const SignalTask& task);
 CallValues fill_call(const Session& session, const Words& words, bool may_go_on);
 ListValues fill_bag(const Session& session, const Words& words, const Look& look);
 StepValues fill_step(const Session& session, const Words& words, const Look& look, const Step& step);
@@ -54,19 +59,25 @@ NightValues fill_night(const Session& session, const Words& words, const Look& l
 /// The helps of the night by their ids: off, light, skin, unwell, stop.
 const std::vector<std::string>& night_helps();
 
+/// Redness, a blister or a tear that lasts so long after the tape came off is an adhesive injury
+/// (McNichol et al. 2013, JWOCN 40:365).
+inline constexpr std::chrono::minutes skin_wait{30};
+
 // Morning. An event (an awakening, a removal) while it is being given.
 struct EventDraft {
-    enum class Stage { which, from, has_end, to };
+    enum class Stage { which, from, has_end, to, times, minutes }; ///< the last two: without times
     std::string question; ///< awake or off
     int index = -1;       ///< which of the list; -1 for a new one
     Stage stage = Stage::from;
     std::string sensor;
     std::optional<TimeRange> from, to;
+    long times = 0, minutes = 0;
 };
 QString progress_text(const Words& words, std::string_view question);
 TimeValues fill_time(const Session& session, const Words& words, std::string_view question, const TimeDraft& draft);
 TimeValues fill_event_time(const Session& session, const Words& words, const EventDraft& event, const TimeDraft& draft);
 ListValues fill_event_which(const Session& session, const Words& words, const EventDraft& event);
+AmountValues fill_event_count(const Words& words, const EventDraft& event);
 ListValues fill_event_end(const Session& session, const Words& words, const EventDraft& event);
 /// Which of the two moments a doubtful wall time means: first, second, either.
 ListValues fill_which_moment(const Session& session, const Words& words, const WallTime& time, const std::string& chosen);
@@ -87,7 +98,8 @@ std::optional<Puzzle> find_puzzle(const Session& session, const Words& words, co
 ResultValues fill_result(const Session& session, const Words& words);
 PictureValues fill_picture(const Session& session, const Words& words);
 StepValues fill_off_step(const Session& session, const Words& words, const Look& look, const std::string& page);
-SkinValues fill_skin(const Session& session, const Words& words, const Look& look);
+/// `again`: half an hour later.
+SkinValues fill_skin(const Session& session, const Words& words, const Look& look, bool again);
 ListValues fill_pack(const Session& session, const Words& words, const Look& look);
 MessageValues fill_finished(const Session& session, const Words& words);
 MessageValues fill_trouble(const Clinic& clinic, const Words& words, const Problem& problem);

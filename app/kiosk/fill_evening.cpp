@@ -113,7 +113,7 @@ QString person_url(const Session& session, const Look& look, const std::string& 
            QStringLiteral("&current=") + now.join(QLatin1Char(',')) + QStringLiteral("&outline=") + later.join(QLatin1Char(','));
 }
 
-WelcomeValues fill_welcome(const Session& session, const Words& words)
+WelcomeValues fill_welcome(const Session& session, const Words& words, const Look& look)
 {
     WelcomeValues values;
     values.title = words.of("welcome.title");
@@ -129,18 +129,68 @@ WelcomeValues fill_welcome(const Session& session, const Words& words)
         row.name = Words::own_name(language);
         values.languages << QVariant::fromValue(row);
     }
+    values.build = look.build;
+    values.buildText = words.of("welcome.build");
+    for (const char* build : {"slim", "medium", "broad"}) {
+        ItemRow row = choice_row(build, words.of(std::string("welcome.build.") + build));
+        row.figure = person_url(session, {look.tone, QString::fromLatin1(build)}, "");
+        values.builds << QVariant::fromValue(row);
+    }
     return values;
 }
 
-FirstValues fill_first(const Words& words)
+FirstValues fill_first(const Session& session, const Words& words)
 {
     FirstValues values;
     values.title = words.of("first.title");
     values.intro = words.of("first.intro");
-    for (const char* one : {"first.condition.tape_allergy", "first.condition.broken_skin", "first.condition.oxygen",
-                            "first.condition.implant", "first.condition.under_18", "first.condition.pregnant",
-                            "first.condition.latex", "first.condition.cords"})
-        values.conditions << words.of(one);
+    for (const std::string& one : session.visit().ask_first)
+        values.conditions << words.of("first.condition." + one);
+    return values;
+}
+
+ListValues fill_evening(const Session& session, const Words& words, const EveningQuestion& question)
+{
+    const std::string id = std::string(evening_prefix) + std::string(question.id);
+    const auto number = &question - evening_questions.data() + 1;
+    ListValues values;
+    values.progressText = words.of("q.progress", {words.number(number), words.number(std::ssize(evening_questions))});
+    values.title = words.of(id + ".title");
+    const auto found = session.state().answers.find(id);
+    if (found != session.state().answers.end() && found->second.is_object() && found->second.contains("word"))
+        values.chosen = QString::fromStdString(found->second["word"].get<std::string>());
+    values.mainLabel = words.of("main.next");
+    values.mainEnabled = !values.chosen.isEmpty();
+    for (const std::string_view option : question.options)
+        if (!option.empty())
+            values.items << QVariant::fromValue(choice_row(std::string(option), words.of(id + "." + std::string(option))));
+    return values;
+}
+
+std::optional<std::chrono::seconds> signal_left(const Session& session, const SignalTask& task)
+{
+    const std::vector<SignalNote>& notes = session.state().signal_notes;
+    if (notes.empty() || notes.back().task != task.id || notes.back().ended)
+        return std::nullopt;
+    const auto gone = std::chrono::floor<std::chrono::seconds>(session.now() - notes.back().started);
+    return std::clamp(std::chrono::seconds(task.seconds) - gone, std::chrono::seconds(0), std::chrono::seconds(task.seconds));
+}
+
+SignalValues fill_signal(const Session& session, const Words& words, const Look& look, const SignalTask& task)
+{
+    const std::string id = std::string(signal_prefix) + std::string(task.id);
+    const std::optional<std::chrono::seconds> left = signal_left(session, task);
+    SignalValues values;
+    values.title = words.of(id + ".title");
+    values.body = words.of(id + ".body");
+    values.figure = figure_url(task.id == "finger" ? "probe_place" : "belt_breath", session, look);
+    values.figureText = values.title;
+    values.secondsText = words.number(left.value_or(std::chrono::seconds(task.seconds)).count());
+    values.unitText = words.of("unit.seconds");
+    values.runningText = left ? words.of("signal.now") : QString();
+    values.mainLabel = words.of(left ? "signal.running" : "signal.start");
+    values.mainEnabled = !left;
+    values.skipLabel = words.of("signal.skip");
     return values;
 }
 
@@ -214,6 +264,9 @@ StepValues fill_step(const Session& session, const Words& words, const Look& loo
     values.personFigure = person_url(session, look, step.id);
     values.mainLabel = words.of(main_text(step));
     values.speakReason = words.of("step.no_voice");
+    // A belt is closed at the end of a breath out.
+    if (const Part* part = session.kit().part(step.part); part && part->kind == PartKind::effort_belt && step.stage == "wrap")
+        values.breathText = words.of("step.breath_guide");
 
     const Instant bed = session.expected_bed();
     // Within ten minutes of the plan is on time; nobody is hurried for less (our own judgement).

@@ -20,7 +20,9 @@ QString hint_text(const Session& session, const Words& words, std::string_view q
         return answer.source == Source::none ? words.of("q.hint.none") : QString();
     }
     if (question == questions::awake && !morning.forgotten_back.empty())
-        return words.of("q.hint.forgot_back", {words.clock(morning.forgotten_back.front())});
+        return words.of("q.hint.forgot_back", {words.moment(morning.forgotten_back.front())});
+    if (const std::vector<TimeRange>& gaps = session.state().gaps; !gaps.empty())
+        return words.of("q.hint.gap", {words.moment(gaps.front().earliest), words.moment(gaps.front().latest)});
     return QString();
 }
 
@@ -123,6 +125,29 @@ ListValues fill_event_which(const Session& session, const Words& words, const Ev
     return values;
 }
 
+AmountValues fill_event_count(const Words& words, const EventDraft& event)
+{
+    const bool times = event.stage == EventDraft::Stage::times;
+    const long value = times ? event.times : event.minutes;
+    AmountValues values;
+    values.progressText = progress_text(words, event.question);
+    values.title = words.of(times ? "event.untimed.times" : "event.untimed.minutes");
+    values.valueText = value > 0 ? words.number(value) : QStringLiteral("–");
+    values.unitText = words.of(times ? "unit.times" : "unit.minutes");
+    for (const int by : times ? std::vector<int>{1} : std::vector<int>{15, 5}) {
+        for (const int delta : {-by, by}) {
+            AmountStepRow row;
+            row.delta = delta;
+            row.label = (delta > 0 ? QStringLiteral("+ ") : QStringLiteral("− ")) +
+                        (times ? words.number(by) : words.of("answer.minutes", {words.number(by)}));
+            values.steps << QVariant::fromValue(row);
+        }
+    }
+    values.mainLabel = words.of("main.next");
+    values.mainEnabled = value > 0;
+    return values;
+}
+
 ListValues fill_event_end(const Session& session, const Words& words, const EventDraft& event)
 {
     ListValues values;
@@ -195,6 +220,15 @@ ListValues fill_events(const Session& session, const Words& words, std::string_v
     if (awake && morning.awake.value) {
         for (const Awakening& one : *morning.awake.value)
             add(awakening_text(words, one), !one.from.exact() || (one.to && !one.to->exact()));
+    }
+    if (awake) {
+        values.countLabel = words.of("event.untimed.add");
+        if (const std::optional<UntimedAwakenings>& untimed = morning.awake_untimed.value) {
+            ItemRow row = choice_row("untimed", untimed_text(words, *untimed));
+            row.soft = true;
+            values.items << QVariant::fromValue(row);
+            values.countLabel.clear();
+        }
     }
     if (!awake && morning.off.value) {
         for (const Removal& one : *morning.off.value)

@@ -163,17 +163,18 @@ StepValues fill_off_step(const Session& session, const Words& words, const Look&
     return values;
 }
 
-SkinValues fill_skin(const Session& session, const Words& words, const Look& look)
+SkinValues fill_skin(const Session& session, const Words& words, const Look& look, bool again)
 {
     SkinValues values;
-    values.title = words.of("skin.title");
+    values.title = words.of(again ? "skin.again.title" : "skin.title");
     values.body = words.of("skin.body");
     values.figure = figure_url("skin_look", session, look);
     values.figureText = values.body;
-    values.remainingText = words.of("skin.again");
+    if (!again)
+        values.remainingText = words.of("skin.again");
     values.question = words.of("skin.question");
-    if (session.state().skin == "sore") {
-        values.caution = words.of("skin.hurt.advice", {words.code(session.visit().clinic.phone)});
+    if ((again ? session.state().skin_again : session.state().skin) == "sore") {
+        values.caution = words.of(again ? "skin.again.hurt" : "skin.hurt.advice", {words.code(session.visit().clinic.phone)});
         values.question.clear();
         values.laterLabel = words.of("main.next");
     }
@@ -206,6 +207,8 @@ MessageValues fill_finished(const Session& session, const Words& words)
     values.body = words.of("finished.body");
     values.recordName = words.of("finished.record", {words.code(session.state().record)});
     values.returnText = words.of("finished.return", {words.date(session.visit().return_by)});
+    if (session.state().skin_at && session.state().skin_again.empty())
+        values.skinText = words.of("finished.skin", {words.clock(*session.state().skin_at + skin_wait)});
     values.phone = words.code(session.visit().clinic.phone);
     values.hours = words.hours(session.visit().clinic);
     values.mainLabel = words.of("main.done");

@@ -12,12 +12,8 @@ namespace {
 
 using std::chrono::minutes;
 
-// How long the night page stays lit: long enough to read it twice, short enough not to wake anybody.
-constexpr int lit_ms = 30000;
-constexpr int noted_ms = 8000;
-
-// The longest that a person can give as the time to fall asleep, or as asleep, in minutes.
-constexpr long longest_amount = 16 * 60;
+// Between two looks at a task of the signal check that runs.
+constexpr int tick_ms = 500;
 
 bool is_taking_off(std::string_view page) { return page == "stop" || page == "tape_off" || page == "rest_off"; }
 
@@ -28,6 +24,10 @@ Kiosk::Kiosk(OpenSession open, Settings settings, QObject* parent)
 {
     dark_again_.setSingleShot(true);
     connect(&dark_again_, &QTimer::timeout, this, [this] { show_face(NightFace::Face::dark); });
+    skin_due_.setSingleShot(true);
+    connect(&skin_due_, &QTimer::timeout, this, &Kiosk::ask_skin_again);
+    tick_.setInterval(tick_ms);
+    connect(&tick_, &QTimer::timeout, this, &Kiosk::signal_ticked);
     words_ = std::make_unique<Words>(settings_.language.isEmpty() ? QStringLiteral("en") : settings_.language, nullptr);
     start();
     fill();
@@ -36,6 +36,7 @@ Kiosk::Kiosk(OpenSession open, Settings settings, QObject* parent)
 bool Kiosk::start()
 {
     session_.reset(); // closes the journal before it is opened again
+    help_step_ = nullptr;
     Result<std::unique_ptr<Session>> opened = open_session_();
     if (!opened) {
         trouble_ = opened.problems().front();
@@ -51,6 +52,7 @@ bool Kiosk::start()
     words_.reset(); // one translator at a time
     words_ = std::make_unique<Words>(language, session_->visit().zone);
     begin_draft();
+    watch_skin();
     emit languageChanged();
     return true;
 }
@@ -83,13 +85,15 @@ Look Kiosk::look() const
 {
     const QString now = tone();
     Look look;
+    if (session_ && !session_->state().build.empty())
+        look.build = QString::fromStdString(session_->state().build);
     look.tone = now == QLatin1String("morning") ? QStringLiteral("light") : now == QLatin1String("night") ? now : QStringLiteral("dark");
     return look;
 }
 
 bool Kiosk::can_go_back() const
 {
-    return session_ && (over_ == Over::help || over_ == Over::call || over_ == Over::event || over_ == Over::puzzle ||
+    return session_ && (over_ == Over::help || over_ == Over::call || over_ == Over::event || over_ == Over::puzzle || over_ == Over::skin ||
                         from_review_ || !session_->pages().before(session_->state().page).empty());
 }
 
@@ -123,6 +127,7 @@ bool Kiosk::open(const std::string& page)
     event_.reset();
     which_moment_ = false;
     begin_draft();
+    watch_skin();
     return true;
 }
 
@@ -159,16 +164,20 @@ void Kiosk::goOn()
 {
     if (over_ == Over::trouble) {
         start();
+    } else if (over_ == Over::skin) {
+        over_ = Over::nothing;
+    } else if (const SignalTask* task = task_in_hand()) {
+        if (!signal_left(*session_, *task) && say(kinds::signal, task->id, Json("started").dump()))
+            tick_.start();
     } else if (which_moment_) {
         if (!moment_chosen_.empty())
             settle_moment();
     } else if (over_ == Over::call) {
         // From the first questions the person goes on only after calling; from a step, back to it.
-        if (page() == QLatin1String("first")) {
-            if (say(kinds::called))
-                go_after();
-        } else if (say(kinds::called)) {
+        if (say(kinds::called)) {
             over_ = Over::nothing;
+            if (page() == QLatin1String("first"))
+                go_after();
         }
     } else if (over_ == Over::event) {
         confirm_event();
@@ -186,6 +195,7 @@ void Kiosk::goOn()
         if (say(kinds::stopped))
             go_after();
     } else if (page() == QLatin1String("finished")) {
+        skin_due_.stop();
         if (session_->state().night < session_->visit().nights)
             said(session_->begin_night(session_->state().night + 1));
         else
@@ -200,7 +210,7 @@ void Kiosk::goBack()
 {
     if (which_moment_) {
         which_moment_ = false; // back to the time itself
-    } else if (over_ == Over::help || over_ == Over::call || over_ == Over::puzzle) {
+    } else if (over_ == Over::help || over_ == Over::call || over_ == Over::puzzle || over_ == Over::skin) {
         over_ = Over::nothing;
     } else if (over_ == Over::event) {
         over_ = Over::nothing;
@@ -220,6 +230,10 @@ void Kiosk::skip()
     if (over_ == Over::event) {
         over_ = Over::nothing;
         event_.reset();
+    } else if (const SignalTask* task = task_in_hand()) {
+        end_signal(*task, "skipped");
+    } else if (evening_question_in_hand()) {
+        answered(page().toStdString(), skipped_answer());
     } else if (const std::string asked = question(); !asked.empty()) {
         answered(asked, skipped_answer());
     }
@@ -248,6 +262,8 @@ void Kiosk::choose(const QString& id)
                 set_draft(event_->to, event_->from->latest + minutes(10));
             }
         }
+    } else if (evening_question_in_hand()) {
+        say(kinds::answer, page().toStdString(), word_answer(chosen).dump());
     } else if (page() == QLatin1String("light")) {
         say(kinds::light, chosen);
     } else if (question() == questions::compare) {
@@ -272,470 +288,6 @@ void Kiosk::choose(const QString& id)
     fill();
 }
 
-void Kiosk::toggle(const QString& id)
-{
-    const std::string item = id.toStdString();
-    if (page() == QLatin1String("bag"))
-        say(kinds::item, item);
-    else if (page() == QLatin1String("pack"))
-        say(kinds::packed, item);
-    else if (page() == QLatin1String("check"))
-        say(kinds::check, item);
-    fill();
-}
-
-void Kiosk::chooseLanguage(const QString& code)
-{
-    if (say(kinds::language, code.toStdString())) {
-        settings_.language.clear();
-        words_->set_language(code);
-        emit languageChanged();
-    }
-    fill();
-}
-
-void Kiosk::second()
-{
-    if (page() == QLatin1String("bag") && say(kinds::item_missing))
-        over_ = Over::call;
-    fill();
-}
-
-void Kiosk::firstNone()
-{
-    if (say(kinds::first, "none"))
-        go_after();
-    fill();
-}
-
-void Kiosk::firstSome()
-{
-    if (say(kinds::first, "some"))
-        over_ = Over::call;
-    fill();
-}
-
-void Kiosk::openHelp()
-{
-    help_chosen_.clear();
-    over_ = current_step() && !current_step()->helps.empty() ? Over::help : Over::call;
-    fill();
-}
-
-void Kiosk::solved()
-{
-    over_ = Over::nothing;
-    fill();
-}
-
-void Kiosk::notSolved()
-{
-    over_ = Over::call;
-    fill();
-}
-
-// --- Night ---
-
-void Kiosk::show_face(NightFace::Face face)
-{
-    face_.face = face;
-    if (face == NightFace::Face::dark)
-        dark_again_.stop(); // nothing may wake the machine while the page is dark
-    else
-        dark_again_.start(face == NightFace::Face::noted ? noted_ms : lit_ms);
-    if (face == NightFace::Face::dark)
-        fill();
-}
-
-void Kiosk::let_time_pass()
-{
-    if (dark_again_.isActive())
-        show_face(NightFace::Face::dark);
-}
-
-void Kiosk::noted(std::string_view kind, const std::string& subject, const QString& words)
-{
-    last_noted_off_.clear();
-    if (!say(kind, subject))
-        return;
-    face_.noted = words;
-    show_face(NightFace::Face::noted);
-}
-
-void Kiosk::wake()
-{
-    if (page() == QLatin1String("night") && face_.face == NightFace::Face::dark)
-        show_face(NightFace::Face::areas);
-    fill();
-}
-
-void Kiosk::noteAwake()
-{
-    const bool awake = session_ && session_->state().awake_now();
-    noted(awake ? kinds::asleep : kinds::awake, "", words_->of(awake ? "noted.asleep" : "noted.awake"));
-    fill();
-}
-
-void Kiosk::noteUp()
-{
-    if (session_ && session_->state().out_of_bed()) {
-        if (say(kinds::back))
-            show_face(NightFace::Face::still_on);
-    } else {
-        noted(kinds::up, "", words_->of("noted.up"));
-    }
-    fill();
-}
-
-void Kiosk::noteOff()
-{
-    const bool some_off = session_ && !session_->state().off_now().empty();
-    show_face(some_off ? NightFace::Face::which_on : NightFace::Face::which_off);
-    fill();
-}
-
-void Kiosk::askHelp()
-{
-    show_face(NightFace::Face::help);
-    fill();
-}
-
-void Kiosk::upForDay()
-{
-    show_face(NightFace::Face::up_confirm);
-    fill();
-}
-
-void Kiosk::upConfirmed()
-{
-    if (say(kinds::up_for_day) && open("morning")) {
-        dark_again_.stop();
-        face_ = NightFace{};
-    }
-    fill();
-}
-
-void Kiosk::undo()
-{
-    if (face_.face == NightFace::Face::noted && session_ && say(kinds::undo, "", std::to_string(session_->last_number()))) {
-        last_noted_off_.clear();
-        face_.noted = words_->of("noted.undone");
-        show_face(NightFace::Face::areas);
-    }
-    fill();
-}
-
-void Kiosk::yes()
-{
-    if (face_.face == NightFace::Face::still_on)
-        noted(kinds::all_on, "", words_->of("noted.all_on"));
-    fill();
-}
-
-void Kiosk::no()
-{
-    show_face(face_.face == NightFace::Face::still_on ? NightFace::Face::which_off : NightFace::Face::areas);
-    fill();
-}
-
-void Kiosk::leaveFace()
-{
-    using Face = NightFace::Face;
-    if (face_.face == Face::noted && !last_noted_off_.empty()) {
-        face_.advice = "refit:" + last_noted_off_;
-        last_noted_off_.clear();
-        show_face(Face::advice);
-    } else {
-        show_face(Face::dark);
-    }
-    fill();
-}
-
-// --- Morning ---
-
-void Kiosk::write_draft(std::string_view question, const Json& value) { say(kinds::draft, question, value.dump()); }
-
-void Kiosk::set_draft(const std::optional<TimeRange>& known, Instant near)
-{
-    const Zone& zone = *session_->visit().zone;
-    draft_ = known ? TimeDraft::from(*known, zone) : TimeDraft::guess(near, zone);
-}
-
-bool Kiosk::asks_which_moment()
-{
-    which_moment_ = draft_.doubt().has_value();
-    moment_chosen_.clear();
-    return which_moment_;
-}
-
-void Kiosk::settle_moment()
-{
-    using Meant = TimeDraft::Meant;
-    const Meant meant = moment_chosen_ == "first" ? Meant::first : moment_chosen_ == "second" ? Meant::second : Meant::either;
-    which_moment_ = false;
-    draft_.settle(*draft_.doubt(), meant, *session_->visit().zone);
-    if (over_ != Over::event)
-        write_draft(question(), draft_.json());
-    if (over_ == Over::event)
-        confirm_event();
-    else if (over_ == Over::nothing)
-        confirm_question(question());
-}
-
-/// An event is written whole when it is confirmed; a question's time at each tap.
-void Kiosk::time_given()
-{
-    if (over_ != Over::event)
-        write_draft(question(), draft_.json());
-    fill();
-}
-
-void Kiosk::stepTime(int by, const QString& which)
-{
-    draft_.step(minutes(by), which == QLatin1String("earliest") ? TimeDraft::Which::earliest
-                             : which == QLatin1String("latest") ? TimeDraft::Which::latest
-                                                                : TimeDraft::Which::time,
-                *session_->visit().zone);
-    time_given();
-}
-
-void Kiosk::chooseSureness(const QString& word)
-{
-    draft_.choose(sureness_named(word.toStdString()));
-    time_given();
-}
-
-void Kiosk::stepWidth(int by)
-{
-    draft_.widen(minutes(by));
-    time_given();
-}
-
-std::optional<long> Kiosk::amount_minutes() const
-{
-    const std::string asked = question();
-    if (const Json* open = session_->state().draft(asked); open && open->is_number_integer())
-        return open->get<long>();
-    if (const std::optional<Span> known = session_->morning().amount(asked).value)
-        return std::chrono::round<minutes>(*known).count();
-    return std::nullopt;
-}
-
-std::string Kiosk::comment_text() const
-{
-    if (const Json* open = session_->state().draft(questions::comment); open && open->is_string())
-        return open->get<std::string>();
-    return session_->morning().comment.value.value_or("");
-}
-
-void Kiosk::stepAmount(int by)
-{
-    const long value = amount_minutes().value_or(0);
-    write_draft(question(), Json(std::clamp(value + by, 0L, longest_amount)));
-    fill();
-}
-
-void Kiosk::answered(std::string_view question, const Json& value)
-{
-    if (say(kinds::answer, question, value.dump()))
-        go_after();
-}
-
-void Kiosk::confirm_question(std::string_view asked)
-{
-    const Morning morning = session_->morning();
-    const std::chrono::seconds offset = session_->offset_at(session_->now());
-    if (questions::asks_time(asked)) {
-        const std::optional<TimeRange>& known = morning.time(asked).value;
-        if (!draft_.touched && known)
-            answered(asked, time_answer(*known, offset));
-        else if (asks_which_moment())
-            return;
-        else if (const std::optional<TimeRange> range = draft_.range())
-            answered(asked, time_answer(*range, offset));
-        else if (draft_.sureness == TimeDraft::Sureness::unsure)
-            answered(asked, Json{{"skipped", true}, {"unsure", true}});
-    } else if (questions::asks_amount(asked)) {
-        if (const std::optional<long> value = amount_minutes())
-            answered(asked, minutes_answer(minutes(*value)));
-    } else if (asked == questions::awake) {
-        answered(asked, awake_answer(morning.awake.value.value_or(std::vector<Awakening>{}), morning.awake_untimed.value, offset));
-    } else if (asked == questions::off) {
-        answered(asked, off_answer(morning.off.value.value_or(std::vector<Removal>{}), offset));
-    } else if (asked == questions::comment) {
-        const Json* open = session_->state().draft(asked);
-        if (open && open->is_string() && !open->get_ref<const std::string&>().empty())
-            answered(asked, word_answer(open->get<std::string>()));
-        else if (morning.comment.value)
-            go_after();
-        else
-            answered(asked, skipped_answer());
-    } else {
-        go_after(); // a choice is written when it is made
-    }
-}
-
-void Kiosk::addEvent()
-{
-    event_ = EventDraft{};
-    event_->question = question();
-    event_->stage = event_->question == questions::off ? EventDraft::Stage::which : EventDraft::Stage::from;
-    const Morning morning = session_->morning();
-    const Instant from = morning.lights_out.value ? morning.lights_out.value->middle() : session_->planned_bed();
-    set_draft(std::nullopt, from + minutes(180));
-    over_ = Over::event;
-    fill();
-}
-
-void Kiosk::editEvent(const QString& id)
-{
-    const size_t index = id.toULong();
-    const Morning morning = session_->morning();
-    event_ = EventDraft{};
-    event_->question = question();
-    event_->index = static_cast<int>(index);
-    if (event_->question == questions::awake && morning.awake.value && index < morning.awake.value->size()) {
-        event_->from = (*morning.awake.value)[index].from;
-        event_->to = (*morning.awake.value)[index].to;
-    } else if (event_->question == questions::off && morning.off.value && index < morning.off.value->size()) {
-        event_->sensor = (*morning.off.value)[index].sensor;
-        event_->from = (*morning.off.value)[index].from;
-        event_->to = (*morning.off.value)[index].to;
-    } else {
-        event_.reset();
-        return;
-    }
-    event_->stage = EventDraft::Stage::from;
-    set_draft(event_->from, session_->planned_bed());
-    over_ = Over::event;
-    fill();
-}
-
-void Kiosk::confirm_event()
-{
-    using Stage = EventDraft::Stage;
-    if (!event_)
-        return;
-    if (event_->stage == Stage::which) {
-        event_->stage = Stage::from;
-        return;
-    }
-    if (asks_which_moment())
-        return;
-    if (event_->stage == Stage::from) {
-        event_->from = draft_.range();
-        if (!event_->from) { // not sure when: any time of the night
-            const Morning morning = session_->morning();
-            const Instant begin = morning.lights_out.value ? morning.lights_out.value->earliest : session_->planned_bed();
-            const Instant end = morning.lights_on.value ? morning.lights_on.value->latest : session_->now();
-            event_->from = TimeRange{std::min(begin, end), end};
-        }
-        event_->stage = event_->question == questions::off ? Stage::has_end : Stage::to;
-        set_draft(event_->to, event_->from->latest + minutes(10));
-        return;
-    }
-    if (draft_.range())
-        event_->to = draft_.range();
-    else if (event_->question == questions::awake) // not sure how long: up to the final waking
-        event_->to = TimeRange{event_->from->earliest, std::max(event_->from->latest, session_->morning().final_waking.value.value_or(TimeRange::exactly(session_->now())).latest)};
-
-    const Morning morning = session_->morning();
-    std::vector<Awakening> awake = morning.awake.value.value_or(std::vector<Awakening>{});
-    std::vector<Removal> off = morning.off.value.value_or(std::vector<Removal>{});
-    const size_t index = static_cast<size_t>(std::max(0, event_->index));
-    if (event_->question == questions::awake) {
-        const Awakening one{*event_->from, event_->to, std::nullopt};
-        if (event_->index >= 0 && index < awake.size())
-            awake[index] = one;
-        else
-            awake.push_back(one);
-    } else {
-        const Removal one{event_->sensor, event_->from, event_->to};
-        if (event_->index >= 0 && index < off.size())
-            off[index] = one;
-        else
-            off.push_back(one);
-    }
-    store_events(event_->question, awake, off);
-}
-
-void Kiosk::store_events(std::string_view asked, const std::vector<Awakening>& awake, const std::vector<Removal>& off)
-{
-    const std::chrono::seconds offset = session_->offset_at(session_->now());
-    const Json value = asked == questions::awake ? awake_answer(awake, session_->morning().awake_untimed.value, offset) : off_answer(off, offset);
-    if (say(kinds::answer, asked, value.dump())) {
-        over_ = Over::nothing;
-        event_.reset();
-    }
-}
-
-void Kiosk::removeEvent(const QString& id)
-{
-    const auto index = static_cast<std::ptrdiff_t>(id.toULong());
-    const Morning morning = session_->morning();
-    std::vector<Awakening> awake = morning.awake.value.value_or(std::vector<Awakening>{});
-    std::vector<Removal> off = morning.off.value.value_or(std::vector<Removal>{});
-    const std::string asked = question();
-    if (asked == questions::awake && index < std::ssize(awake))
-        awake.erase(awake.begin() + index);
-    if (asked == questions::off && index < std::ssize(off))
-        off.erase(off.begin() + index);
-    store_events(asked, awake, off);
-    fill();
-}
-
-void Kiosk::noEvents()
-{
-    const std::string asked = question();
-    const std::chrono::seconds offset = session_->offset_at(session_->now());
-    answered(asked, asked == questions::awake ? awake_answer({}, std::nullopt, offset) : off_answer({}, offset));
-    fill();
-}
-
-void Kiosk::editComment(const QString& text)
-{
-    // What a paste may bring along and no reader of the record could show becomes a space.
-    QString plain = text;
-    for (QChar& letter : plain) {
-        if (letter.category() == QChar::Other_Control && letter != QLatin1Char('\n'))
-            letter = QLatin1Char(' ');
-    }
-    // No fill(): the page keeps its own cursor.
-    write_draft(questions::comment, Json(plain.toStdString()));
-    if (over_ == Over::trouble)
-        fill();
-}
-
-void Kiosk::change(const QString& asked)
-{
-    if (open(std::string(question_prefix) + asked.toStdString()))
-        from_review_ = true;
-    fill();
-}
-
-void Kiosk::changeFirst() { change(QString::fromStdString(puzzle_in_hand_.first_question)); }
-
-void Kiosk::changeSecond() { change(QString::fromStdString(puzzle_in_hand_.second_question)); }
-
-void Kiosk::leavePuzzle()
-{
-    puzzles_left_.insert(puzzle_in_hand_.key);
-    fill();
-}
-
-void Kiosk::skinFine()
-{
-    if (say(kinds::skin, "fine"))
-        go_after();
-    fill();
-}
-
-void Kiosk::skinSore()
-{
-    say(kinds::skin, "sore");
-    fill();
-}
-
 // --- What the screen shows ---
 
 void Kiosk::fill()
@@ -757,12 +309,19 @@ void Kiosk::fill()
         break;
     case Over::help:
         screen_ = QStringLiteral("help");
-        help_ = fill_help(*session_, *words_, look(), *current_step(), help_chosen_);
+        help_ = fill_help(*session_, *words_, look(), *help_step_, help_chosen_);
+        break;
+    case Over::skin:
+        screen_ = QStringLiteral("skin");
+        skin_ = fill_skin(*session_, *words_, look(), true);
         break;
     case Over::puzzle: screen_ = QStringLiteral("puzzle"); break;
     case Over::event:
         if (which_moment_) {
             fill_moment();
+        } else if (event_->stage == EventDraft::Stage::times || event_->stage == EventDraft::Stage::minutes) {
+            screen_ = QStringLiteral("amount");
+            amount_ = fill_event_count(*words_, *event_);
         } else if (event_->stage == EventDraft::Stage::which || event_->stage == EventDraft::Stage::has_end) {
             screen_ = QStringLiteral("choice");
             list_ = event_->stage == EventDraft::Stage::which ? fill_event_which(*session_, *words_, *event_) : fill_event_end(*session_, *words_, *event_);
@@ -781,10 +340,16 @@ void Kiosk::fill_page()
     const std::string page = session_->state().page;
     screen_ = QString::fromStdString(page);
     if (page == "welcome")
-        welcome_ = fill_welcome(*session_, *words_);
+        welcome_ = fill_welcome(*session_, *words_, look());
     else if (page == "first")
-        first_ = fill_first(*words_);
-    else if (page == "bag")
+        first_ = fill_first(*session_, *words_);
+    else if (const EveningQuestion* asked = evening_question_in_hand()) {
+        screen_ = QStringLiteral("choice");
+        list_ = fill_evening(*session_, *words_, *asked);
+    } else if (const SignalTask* task = task_in_hand()) {
+        screen_ = QStringLiteral("signal");
+        signal_ = fill_signal(*session_, *words_, look(), *task);
+    } else if (page == "bag")
         list_ = fill_bag(*session_, *words_, look());
     else if (page == "check")
         list_ = fill_check(*session_, *words_, look());
@@ -801,6 +366,8 @@ void Kiosk::fill_page()
     else if (page == "morning") {
         message_.title = words_->of("morning.title");
         message_.body = words_->of("morning.body");
+        if (const std::vector<TimeRange>& gaps = session_->state().gaps; !gaps.empty())
+            message_.body += QStringLiteral("\n") + words_->of("morning.gap", {words_->moment(gaps.front().earliest), words_->moment(gaps.front().latest)});
         message_.mainLabel = words_->of("main.next");
     } else if (page.starts_with(question_prefix))
         fill_question(question());
@@ -814,7 +381,7 @@ void Kiosk::fill_page()
         step_ = fill_off_step(*session_, *words_, look(), page);
         step_.backVisible = can_go_back();
     } else if (page == "skin")
-        skin_ = fill_skin(*session_, *words_, look());
+        skin_ = fill_skin(*session_, *words_, look(), false);
     else if (page == "pack")
         list_ = fill_pack(*session_, *words_, look());
     else if (page == "finished")

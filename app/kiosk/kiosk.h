@@ -51,6 +51,7 @@ class Kiosk : public QObject {
     Q_PROPERTY(evenfall::AmountValues amount READ amount NOTIFY changed)
     Q_PROPERTY(evenfall::CommentValues comment READ comment NOTIFY changed)
     Q_PROPERTY(evenfall::ReviewValues review READ review NOTIFY changed)
+    Q_PROPERTY(evenfall::SignalValues signalTask READ signal_task_values NOTIFY changed)
     Q_PROPERTY(evenfall::PuzzleValues puzzle READ puzzle NOTIFY changed)
     Q_PROPERTY(evenfall::ResultValues result READ result NOTIFY changed)
     Q_PROPERTY(evenfall::PictureValues picture READ picture NOTIFY changed)
@@ -90,6 +91,7 @@ class Kiosk : public QObject {
     const AmountValues& amount() const { return amount_; }
     const CommentValues& comment() const { return comment_; }
     const ReviewValues& review() const { return review_; }
+    const SignalValues& signal_task_values() const { return signal_; }
     const PuzzleValues& puzzle() const { return puzzle_in_hand_.values; }
     const ResultValues& result() const { return result_; }
     const SkinValues& skin() const { return skin_; }
@@ -109,11 +111,12 @@ class Kiosk : public QObject {
     Q_INVOKABLE void choose(const QString& id);
     Q_INVOKABLE void toggle(const QString& id);
     Q_INVOKABLE void chooseLanguage(const QString& code);
+    Q_INVOKABLE void chooseBuild(const QString& id);
     Q_INVOKABLE void second();              ///< the other button of a list: something is missing
     Q_INVOKABLE void firstNone();
     Q_INVOKABLE void firstSome();
     // Help at a step
-    Q_INVOKABLE void openHelp();
+    Q_INVOKABLE void openHelp(const QString& part = QString()); ///< of the step in hand, or of a part
     Q_INVOKABLE void solved();
     Q_INVOKABLE void notSolved();
     // Night
@@ -137,6 +140,7 @@ class Kiosk : public QObject {
     Q_INVOKABLE void removeEvent(const QString& id);
     Q_INVOKABLE void addEvent();
     Q_INVOKABLE void noEvents();
+    Q_INVOKABLE void countEvents(); ///< awakenings without times
     Q_INVOKABLE void editComment(const QString& text);
     Q_INVOKABLE void change(const QString& question);
     Q_INVOKABLE void changeFirst();
@@ -152,7 +156,7 @@ class Kiosk : public QObject {
     void finished();
 
   private:
-    enum class Over { nothing, help, call, event, puzzle, trouble };
+    enum class Over { nothing, help, call, event, puzzle, skin, trouble };
 
     bool start();
     void begin_draft(); ///< of a time question: what was given so far, else what is known
@@ -169,7 +173,8 @@ class Kiosk : public QObject {
     void confirm_question(std::string_view question);
     void answered(std::string_view question, const Json& value);
     void confirm_event();
-    void store_events(std::string_view question, const std::vector<Awakening>& awake, const std::vector<Removal>& off);
+    void store_events(std::string_view question, const std::vector<Awakening>& awake, const std::vector<Removal>& off,
+                      const std::optional<UntimedAwakenings>& untimed);
     void write_draft(std::string_view question, const Json& value);
     void time_given();
     bool asks_which_moment(); ///< true when the page that asks comes up
@@ -179,6 +184,13 @@ class Kiosk : public QObject {
     std::optional<long> amount_minutes() const; ///< as begun on the page, else as known
     std::string comment_text() const;           ///< the same for the comment
     const Step* current_step() const;
+    const Step* step_to_help(const std::string& part) const;
+    const SignalTask* task_in_hand() const; ///< of the page, or null
+    const EveningQuestion* evening_question_in_hand() const;
+    void end_signal(const SignalTask& task, std::string_view how);
+    void signal_ticked();
+    void watch_skin(); ///< sets the timer for the second look at the skin, where one is due
+    void ask_skin_again();
     Look look() const;
 
     OpenSession open_session_;
@@ -186,10 +198,13 @@ class Kiosk : public QObject {
     std::unique_ptr<Session> session_;
     std::unique_ptr<Words> words_;
     QTimer dark_again_;
+    QTimer skin_due_;
+    QTimer tick_; ///< runs only while a task of the signal check does
 
     Over over_ = Over::nothing;
     Problem trouble_;
     std::string help_chosen_;
+    const Step* help_step_ = nullptr; ///< of the plan
     NightFace face_;
     std::string last_noted_off_;
     std::optional<EventDraft> event_;
@@ -215,6 +230,7 @@ class Kiosk : public QObject {
     ReviewValues review_;
     ResultValues result_;
     PictureValues picture_;
+    SignalValues signal_;
     SkinValues skin_;
     MessageValues message_;
 };

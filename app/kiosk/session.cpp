@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #include "kiosk/session.h"
 
+#include "answers/evening.h"
 #include "answers/questions.h"
 #include "estimate/contradictions.h"
 #include "journal/kinds.h"
@@ -21,7 +22,7 @@ constexpr double quickest = 0.5;
 } // namespace
 
 Session::Session(VisitWithKit visit, Plan plan, std::unique_ptr<Journal> journal, std::shared_ptr<const Clock> clock)
-    : visit_(std::move(visit)), plan_(std::move(plan)), pages_(plan_, visit_.kit),
+    : visit_(std::move(visit)), plan_(std::move(plan)), pages_(plan_, visit_.kit, visit_.visit.options),
       journal_(std::move(journal)), clock_(std::move(clock))
 {
     refresh();
@@ -37,10 +38,10 @@ Result<std::unique_ptr<Session>> Session::begin(VisitWithKit visit, std::unique_
         new Session(std::move(visit), std::move(plan.value()), std::move(journal), std::move(clock)));
     const NightState& state = session->state_;
     // Another visit's night in the same journal is not gone on with.
-    if (!state.begun || state.code != session->visit().code) {
-        if (Status begun = session->begin_night(1); !begun)
-            return begun.problems();
-    }
+    // That it was opened again is said too: a tablet that ran flat in the night shows by it.
+    const bool goes_on = state.begun && state.code == session->visit().code;
+    if (Status begun = goes_on ? session->say(kinds::opened) : session->begin_night(1); !begun)
+        return begun.problems();
     return session;
 }
 
@@ -137,6 +138,19 @@ Result<Diary> Session::diary() const
     if (morning.comment.value && !morning.comment.value->empty())
         diary->notes.push_back({*morning.comment.value, std::nullopt});
 
+    for (const auto& [question, answer] : state_.answers) {
+        if (question.starts_with(evening_prefix) && answer.is_object() && answer.contains("word"))
+            diary->answers.push_back({question, answer["word"], Origin::reported});
+    }
+    for (const SignalNote& one : state_.signal_notes) {
+        const SignalTask* task = signal_task(one.task);
+        if (!task)
+            continue;
+        std::string text = std::string(task->text) + " for " + std::to_string(task->seconds) + " s";
+        if (!one.ended || *one.ended - one.started < std::chrono::seconds(task->seconds))
+            text += "; ended before that";
+        diary->signal_checks.push_back({one.started, one.task, "", text});
+    }
     for (const NightNote& note : state_.notes) {
         if (note.kind == kinds::all_on)
             diary->events.push_back({TimeRange::exactly(note.at), std::nullopt, "still_on", "", "", Origin::reported});

@@ -127,10 +127,13 @@ struct WelcomeValues {
     EVENFALL_VALUE(QString, codeLabel)
     EVENFALL_VALUE(QString, nightLabel)
     EVENFALL_VALUE(QVariantList, languages)
+    EVENFALL_VALUE(QVariantList, builds)
+    EVENFALL_VALUE(QString, build)
+    EVENFALL_VALUE(QString, buildText)
     EVENFALL_VALUE(QString, mainLabel)
   public:
-    QString title, body, clinicName, codeLabel, nightLabel, mainLabel;
-    QVariantList languages;
+    QString title, body, clinicName, codeLabel, nightLabel, build, buildText, mainLabel;
+    QVariantList languages, builds;
 };
 
 struct FirstValues {
@@ -171,12 +174,13 @@ struct ListValues {
     EVENFALL_VALUE(QString, chosen)
     EVENFALL_VALUE(QString, answer)
     EVENFALL_VALUE(QString, addLabel)
+    EVENFALL_VALUE(QString, countLabel)
     EVENFALL_VALUE(QString, noneLabel)
     EVENFALL_VALUE(QString, mainLabel)
     EVENFALL_VALUE(bool, mainEnabled)
     EVENFALL_VALUE(QString, secondLabel)
   public:
-    QString progressText, title, hint, body, chosen, answer, addLabel, noneLabel, mainLabel, secondLabel;
+    QString progressText, title, hint, body, chosen, answer, addLabel, countLabel, noneLabel, mainLabel, secondLabel;
     QVariantList items;
     bool mainEnabled = true;
 };
@@ -198,7 +202,9 @@ struct StepValues {
     EVENFALL_VALUE(bool, backVisible)
     EVENFALL_VALUE(bool, canSpeak)
     EVENFALL_VALUE(QString, speakReason)
+    EVENFALL_VALUE(QString, breathText)
   public:
+    QString breathText; ///< with the breathing guide; empty: a step without one
     QString label, title, body, rightWhen, caution, why, figure, figureText, personFigure, paceText, mainLabel, speakReason;
     bool backVisible = true;
     bool canSpeak = false;
@@ -327,6 +333,26 @@ struct ReviewValues {
     QVariantList rows;
 };
 
+/// One task of the signal check.
+struct SignalValues {
+    Q_GADGET
+    QML_ANONYMOUS
+    EVENFALL_VALUE(QString, title)
+    EVENFALL_VALUE(QString, body)
+    EVENFALL_VALUE(QString, caution)
+    EVENFALL_VALUE(QString, figure)
+    EVENFALL_VALUE(QString, figureText)
+    EVENFALL_VALUE(QString, secondsText)
+    EVENFALL_VALUE(QString, unitText)
+    EVENFALL_VALUE(QString, runningText)
+    EVENFALL_VALUE(QString, mainLabel)
+    EVENFALL_VALUE(QString, skipLabel)
+    EVENFALL_VALUE(bool, mainEnabled)
+  public:
+    QString title, body, caution, figure, figureText, secondsText, unitText, runningText, mainLabel, skipLabel;
+    bool mainEnabled = true;
+};
+
 struct PuzzleValues {
     Q_GADGET
     QML_ANONYMOUS
@@ -380,10 +406,11 @@ struct MessageValues {
     EVENFALL_VALUE(QString, mainLabel)
     EVENFALL_VALUE(QString, recordName)
     EVENFALL_VALUE(QString, returnText)
+    EVENFALL_VALUE(QString, skinText)
     EVENFALL_VALUE(QString, phone)
     EVENFALL_VALUE(QString, hours)
   public:
-    QString title, body, detail, mainLabel, recordName, returnText, phone, hours;
+    QString title, body, detail, mainLabel, recordName, returnText, skinText, phone, hours;
 };
 
 } // namespace evenfall

@@ -71,6 +71,14 @@ void evening(Player& play)
                 if (light.meaning == Light::Meaning::recording)
                     play.kiosk().choose(QString::fromStdString(light.id));
             }
+        } else if (page == "signal.calm") {
+            play.kiosk().goOn();
+            play.picture("signal-calm-runs");
+            play.kiosk().let_time_pass();
+            continue;
+        } else if (page.starts_with(evening_prefix) || page.starts_with(signal_prefix)) {
+            play.kiosk().skip();
+            continue;
         } else if (step && step->phase == Phase::put_on && !helped) {
             helped = true;
             play.tap_second(); // this isn't working
@@ -148,7 +156,16 @@ void morning(Player& play)
     for (const std::string_view question : questions::all) {
         const QString name = QStringLiteral("question-") + file_name(std::string(question));
         play.picture(name);
-        if (question == questions::into_bed) {
+        if (question == questions::awake) {
+            kiosk.countEvents();
+            kiosk.stepAmount(2);
+            play.picture(name + "-times");
+            kiosk.goOn();
+            kiosk.stepAmount(20);
+            play.picture(name + "-minutes");
+            kiosk.goOn();
+            play.picture(name + "-counted");
+        } else if (question == questions::into_bed) {
             kiosk.stepTime(-10, "time");
             play.picture(name + "-changed");
             for (const char* how : {"about", "between", "unsure", "exact"}) {
@@ -228,6 +245,10 @@ void morning(Player& play)
         play.expect_true(kiosk.page() != before, QStringLiteral("the page %1 does not go on").arg(before));
     }
     play.picture("finished");
+    kiosk.let_time_pass();
+    play.picture("skin-again");
+    kiosk.skinSore();
+    play.picture("skin-again-sore");
 }
 
 } // namespace
@@ -235,6 +256,9 @@ void morning(Player& play)
 QStringList make_tour(const Player::Setting& setting)
 {
     Player::Setting own = setting;
+    // Also what a visit file may leave out.
+    own.visit.visit.options.evening_questions = true;
+    own.visit.visit.options.signal_check = true;
     // The tour leaves pictures, and nothing else: what it writes as a record goes to a folder that is
     // taken away again.
     const QString scratch = setting.pictures.filePath(QStringLiteral(".records"));

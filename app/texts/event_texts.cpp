@@ -12,6 +12,24 @@ namespace {
     //: Unit beside a number.
     //% "minutes"
     QT_TRID_NOOP("unit.minutes"),
+    //: Unit beside a number that counts down.
+    //% "seconds"
+    QT_TRID_NOOP("unit.seconds"),
+    //: Unit beside a number: how often.
+    //% "times"
+    QT_TRID_NOOP("unit.times"),
+    //: Button: the person was awake some times but does not know when.
+    //% "I was awake, but I do not know when"
+    QT_TRID_NOOP("event.untimed.add"),
+    //: Question after that button.
+    //% "About how many times?"
+    QT_TRID_NOOP("event.untimed.times"),
+    //: Question after that one: all these times together.
+    //% "How long were you awake, all in all?"
+    QT_TRID_NOOP("event.untimed.minutes"),
+    //: Times awake that nobody knows the hour of. %1: how many. %2: minutes together.
+    //% "Awake, hour not known. How many times: %1. Minutes in all: %2"
+    QT_TRID_NOOP("answer.untimed"),
     //: How sure a time is. %1: minutes.
     //% "give or take %1 minutes"
     QT_TRID_NOOP("answer.give_or_take"),

@@ -363,6 +363,21 @@ namespace {
     //% "Leave the kit on for now. First come some short questions. Then you take it off, step by "
     //% "step."
     QT_TRID_NOOP("morning.body"),
+    //: In the morning, when the tablet was off in the night. %1 and %2 are times.
+    //% "This tablet was off for some time between %1 and %2. Please add what it could not note."
+    QT_TRID_NOOP("morning.gap"),
+    //: Under a question about the night, for the same reason. %1 and %2 are times.
+    //% "The tablet was off for some time between %1 and %2. Did anything happen then?"
+    QT_TRID_NOOP("q.hint.gap"),
+    //: On the last page. %1 is a time.
+    //% "Look at your skin once more at %1. Leave this page open and we will ask."
+    QT_TRID_NOOP("finished.skin"),
+    //: Title half an hour after the tape came off.
+    //% "Look at your skin once more"
+    QT_TRID_NOOP("skin.again.title"),
+    //: Half an hour later, when the skin is still sore. %1 is the clinic's phone number.
+    //% "Do not rub or cover the spot. Call your clinic: %1."
+    QT_TRID_NOOP("skin.again.hurt"),
     //: Question in the morning, the title of its page. At most 45 characters.
     //% "When did you get into bed?"
     QT_TRID_NOOP("q.into_bed.title"),

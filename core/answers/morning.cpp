@@ -351,13 +351,15 @@ Night night_of(const NightState& state, const Visit& visit, const Kit& kit)
         if (const Signal* signal = kit.signal(id))
             night.need.groups.push_back(signal->sensors);
     }
-    // The light that shows recording was seen at light_at; it began no earlier than the start. Any
-    // other light that was seen last says nothing of a recording.
-    const bool recording = std::any_of(kit.lights.begin(), kit.lights.end(), [&state](const Light& one) {
-        return one.meaning == Light::Meaning::recording && one.id == state.light;
+    // The light that shows recording was seen; it began no earlier than the start. Any other light
+    // says nothing of a recording, and none that came later takes it back.
+    const auto recording = std::find_if(state.lights.begin(), state.lights.end(), [&](const SeenLight& seen) {
+        return std::any_of(kit.lights.begin(), kit.lights.end(), [&seen](const Light& one) {
+            return one.meaning == Light::Meaning::recording && one.id == seen.light;
+        });
     });
-    if (state.light_at && recording)
-        night.recording_from = TimeRange{std::min(state.started_at.value_or(*state.light_at), *state.light_at), *state.light_at};
+    if (recording != state.lights.end())
+        night.recording_from = TimeRange{std::min(state.started_at.value_or(recording->at), recording->at), recording->at};
     if (state.stopped)
         night.recording_to = TimeRange::exactly(*state.stopped);
     night.into_bed = morning.into_bed.value;

@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #include "answers/pages.h"
 
+#include "answers/evening.h"
 #include "answers/questions.h"
 
 #include <algorithm>
@@ -15,11 +16,20 @@ constexpr std::array<std::string_view, 6> one_way{"welcome", "night", "morning",
 
 } // namespace
 
-Pages::Pages(const Plan& plan, const Kit& kit)
+Pages::Pages(const Plan& plan, const Kit& kit, const VisitOptions& options)
 {
     pages_ = {"welcome", "first", "bag"};
+    if (options.evening_questions)
+        for (const EveningQuestion& question : evening_questions)
+            pages_.push_back(std::string(evening_prefix) + std::string(question.id));
     for (const Step& step : plan.steps)
         pages_.push_back(step.id);
+    if (options.signal_check) {
+        const bool probe = std::any_of(kit.parts.begin(), kit.parts.end(), [](const Part& one) { return one.kind == PartKind::finger_probe; });
+        for (const SignalTask& task : signal_tasks)
+            if (task.id != "finger" || probe)
+                pages_.push_back(std::string(signal_prefix) + std::string(task.id));
+    }
     pages_.insert(pages_.end(), {"bed", "night", "morning"});
     for (const std::string_view question : questions::all)
         pages_.push_back(std::string(question_prefix) + std::string(question));

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "kit/kit.h"
+#include "kit/visit.h"
 #include "plan/plan.h"
 
 #include <string>
@@ -15,7 +16,7 @@ namespace evenfall {
 /// person is, is one of these in the journal; going on and going back are decided here.
 class Pages {
   public:
-    Pages(const Plan& plan, const Kit& kit);
+    Pages(const Plan& plan, const Kit& kit, const VisitOptions& options);
 
     const std::vector<std::string>& all() const { return pages_; }
     bool has(std::string_view page) const;

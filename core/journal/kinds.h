@@ -34,6 +34,11 @@ inline constexpr std::string_view draft = "draft";           ///< an answer not 
 inline constexpr std::string_view stopped = "stopped";       ///< the recorder was switched off
 inline constexpr std::string_view skin = "skin";             ///< subject: fine, sore
 inline constexpr std::string_view packed = "packed";         ///< subject: item
+inline constexpr std::string_view opened = "opened";         ///< the program was opened again
+inline constexpr std::string_view build = "build";           ///< of the drawn person; subject: slim, medium, broad
+inline constexpr std::string_view not_yet = "not_yet";       ///< a tick taken back; value: item, check or packed
+inline constexpr std::string_view signal = "signal";         ///< subject: task; value: started, done, skipped
+inline constexpr std::string_view skin_again = "skin_again"; ///< half an hour later; subject: fine, sore
 inline constexpr std::string_view record = "record";         ///< subject: name of the record folder
 
 } // namespace evenfall::kinds

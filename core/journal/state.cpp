@@ -42,6 +42,21 @@ void begin_night(NightState& state, const Entry& entry, Instant at)
         state.night = value["night"].get<long>();
 }
 
+void take_back_tick(NightState& state, const Entry& entry)
+{
+    const Json list = value_of(entry);
+    std::set<std::string>& ticks = list == kinds::item ? state.items : list == kinds::check ? state.checked : state.packed;
+    ticks.erase(entry.subject);
+}
+
+void take_signal(NightState& state, const Entry& entry, Instant at)
+{
+    if (value_of(entry) == "started")
+        state.signal_notes.push_back({entry.subject, at, std::nullopt});
+    else if (!state.signal_notes.empty() && state.signal_notes.back().task == entry.subject)
+        state.signal_notes.back().ended = at;
+}
+
 void take(NightState& state, const Entry& entry, Instant at, const std::string& last_plug)
 {
     const std::string& kind = entry.kind;
@@ -66,7 +81,7 @@ void take(NightState& state, const Entry& entry, Instant at, const std::string& 
         state.checked.insert(entry.subject);
     else if (kind == kinds::light) {
         state.light = entry.subject;
-        state.light_at = at;
+        state.lights.push_back({entry.subject, at});
     } else if (kind == kinds::lights_out)
         state.lights_out = at;
     else if (kind == kinds::up_for_day)
@@ -80,8 +95,17 @@ void take(NightState& state, const Entry& entry, Instant at, const std::string& 
         state.stopped = at;
     else if (kind == kinds::packed)
         state.packed.insert(entry.subject);
-    else if (kind == kinds::skin)
+    else if (kind == kinds::skin) {
         state.skin = entry.subject;
+        state.skin_at = at;
+    } else if (kind == kinds::skin_again)
+        state.skin_again = entry.subject;
+    else if (kind == kinds::build)
+        state.build = entry.subject;
+    else if (kind == kinds::not_yet)
+        take_back_tick(state, entry);
+    else if (kind == kinds::signal)
+        take_signal(state, entry, at);
     else if (kind == kinds::record)
         state.record = entry.subject;
     else if (std::find(night_kinds.begin(), night_kinds.end(), kind) != night_kinds.end())
@@ -96,8 +120,12 @@ NightState replay(const std::vector<Entry>& entries, const std::string& last_plu
     const std::set<std::int64_t> taken_back = undone(entries);
     NightState state;
     for (size_t i = 0; i < entries.size(); ++i) {
-        if (!taken_back.contains(entries[i].number))
-            take(state, entries[i], timeline.at[i], last_plug);
+        if (taken_back.contains(entries[i].number))
+            continue;
+        const bool rebooted = i > 0 && entries[i].kind == kinds::opened && entries[i].stamp.boot != entries[i - 1].stamp.boot;
+        if (rebooted && state.lights_out && !state.up_for_day)
+            state.gaps.push_back({std::min(timeline.at[i - 1], timeline.at[i]), timeline.at[i]});
+        take(state, entries[i], timeline.at[i], last_plug);
     }
     return state;
 }

@@ -23,6 +23,21 @@ struct NightNote {
     bool operator==(const NightNote&) const = default;
 };
 
+/// One task of the signal check: when it was begun, and ended (absent: never).
+struct SignalNote {
+    std::string task;
+    Instant started;
+    std::optional<Instant> ended;
+    bool operator==(const SignalNote&) const = default;
+};
+
+/// A light of the recorder that the person saw.
+struct SeenLight {
+    std::string light;
+    Instant at;
+    bool operator==(const SeenLight&) const = default;
+};
+
 /// All that the screens need to know of the night in hand: nothing but a replay of the journal.
 struct NightState {
     bool begun = false;
@@ -38,14 +53,20 @@ struct NightState {
     std::map<std::string, Instant> steps;      ///< done, and when last said so
     std::set<std::string> checked;             ///< sensors seen to sit right
     std::string light;                         ///< last light that was seen
-    std::optional<Instant> light_at;
+    std::vector<SeenLight> lights;             ///< all of them, in order
+    std::vector<SignalNote> signal_notes;          ///< of the signal check, in order
+    std::string build;                         ///< of the drawn person; empty: not chosen
     std::optional<Instant> started_at;         ///< the step that sets the recorder going was done
     std::optional<Instant> lights_out, up_for_day, stopped;
     std::vector<NightNote> notes;              ///< of the night, in order
     std::map<std::string, Json> answers;       ///< by question; the last one stands
     std::map<std::string, Json> drafts;        ///< answers begun and not yet confirmed, by question
     std::set<std::string> packed;
-    std::string skin;
+    std::string skin, skin_again;
+    std::optional<Instant> skin_at;            ///< when the skin was looked at first
+    /// The machine was off some time in each of these while it was night: between the last that was
+    /// said and the program's being opened again under another boot.
+    std::vector<TimeRange> gaps;
     std::string record;                        ///< name of the record folder once written
 
     /// The answer begun for a question; null when there is none.

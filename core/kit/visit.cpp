@@ -89,6 +89,24 @@ void read_need(ObjectReader& top, Visit& visit)
     reader.finish();
 }
 
+void read_ask_first(ObjectReader& top, Visit& visit)
+{
+    visit.ask_first.assign(first_conditions.begin(), first_conditions.end());
+    const auto ids = top.words("ask_first", false);
+    if (!ids)
+        return;
+    std::string known;
+    for (const std::string_view one : first_conditions)
+        known += (known.empty() ? "" : ", ") + std::string(one);
+    if (ids->empty())
+        top.fault("ask_first", "empty", "right would be at least one of: " + known);
+    for (size_t i = 0; i < ids->size(); ++i)
+        if (std::find(first_conditions.begin(), first_conditions.end(), (*ids)[i]) == first_conditions.end())
+            top.problems().push_back({Fault::malformed, "unknown_word", pointer(top.at("ask_first"), i),
+                                      "\"" + (*ids)[i] + "\"; right would be one of: " + known});
+    visit.ask_first = *ids;
+}
+
 std::string read_date(ObjectReader& reader, std::string_view key)
 {
     const std::optional<std::string> text = reader.text(key);
@@ -138,6 +156,7 @@ Result<Visit> read_visit(std::string_view json_text)
     read_clinic(top, visit.clinic);
     read_need(top, visit);
     visit.return_by = read_date(top, "return_by");
+    read_ask_first(top, visit);
     if (const Json* options = top.member("options")) {
         ObjectReader reader(*options, top.at("options"), problems);
         visit.options.signal_check = reader.boolean("signal_check", false).value_or(false);

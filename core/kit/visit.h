@@ -7,6 +7,7 @@
 #include "base/time.h"
 #include "kit/kit.h"
 
+#include <array>
 #include <chrono>
 #include <filesystem>
 #include <optional>
@@ -32,6 +33,10 @@ struct Clinic {
     std::string emergency; ///< the local emergency number
 };
 
+/// What the clinic can be asked to know first, by id. A yes leads to the clinic before going on.
+inline constexpr std::array<std::string_view, 8> first_conditions{
+    "tape_allergy", "broken_skin", "oxygen", "implant", "under_18", "pregnant", "latex", "cords"};
+
 /// Which optional parts of the evening are on.
 struct VisitOptions {
     bool signal_check = false;
@@ -55,6 +60,7 @@ struct Visit {
     std::vector<std::string> need_signals; ///< ids of the kit's signals; default flow and oximetry
     std::string return_by; ///< yyyy-mm-dd
     VisitOptions options;
+    std::vector<std::string> ask_first; ///< of first_conditions, in the order asked; default all
 };
 
 /// Reads a visit file. All faults with their pointers; a visit without a telephone number, an unknown

@@ -274,8 +274,8 @@ class Page {
                 ")";
         page_.head.push_back({"Zone", zone, {}});
         page_.notice =
-            "From the notes alone: a sensor counts while it was worn, so these are upper "
-            "limits. The clinic decides from the recording.";
+            "From the notes alone: a sensor counts while it was worn; how good its signal was is "
+            "not known here. The clinic decides from the recording.";
     }
 
     std::string groups() const
@@ -295,17 +295,21 @@ class Page {
         switch (estimate_->verdict) {
         case Verdict::enough:
             page_.verdict = "Enough, from the notes";
-            reasons.push_back("Even at its least it reaches the " + need + " that are needed.");
+            reasons.push_back("Even the least, " + half_up(estimate_->needed->at_least) +
+                              " min with all needed signals on, reaches the " + need +
+                              " that the clinic asks for.");
             break;
         case Verdict::too_short:
             page_.verdict = "Too short, from the notes";
-            reasons.push_back("Even at its most it does not reach the " + need +
-                              " that are needed.");
+            reasons.push_back("Even the most, " + half_up(estimate_->needed->at_most) +
+                              " min with all needed signals on, does not reach the " + need +
+                              " that the clinic asks for.");
             break;
         case Verdict::borderline:
             page_.verdict = "Borderline, from the notes";
-            reasons.push_back("Whether it reaches the " + need +
-                              " that are needed depends on times that are not known exactly.");
+            reasons.push_back("Whether the time with all needed signals on reaches the " + need +
+                              " that the clinic asks for depends on times that are not known "
+                              "exactly.");
             break;
         case Verdict::unknown:
             page_.verdict = "Not known, from the notes";
@@ -318,7 +322,7 @@ class Page {
                 " The need is " + need + ".");
             break;
         }
-        reasons.push_back("Needed: " + groups() + ".");
+        reasons.push_back("Needed signals: " + groups() + ".");
         if (estimate_->chance_enough)
             reasons.push_back("Chance that it is enough: " + chance(*estimate_->chance_enough) +
                               (estimate_->verdict == Verdict::borderline
@@ -369,8 +373,8 @@ class Page {
         if (!estimate_)
             return;
         time_row("Window", window_times(), estimate_->window);
-        time_row("Needed", "every needed signal on", estimate_->needed);
-        time_row("Needed, asleep", "less reported wake", estimate_->needed_asleep);
+        time_row("All needed on", "every needed signal at once", estimate_->needed);
+        time_row("The same, asleep", "less all reported time awake", estimate_->needed_asleep);
         for (const auto& [id, bounds] : estimate_->sensors)
             time_row(id, "", bounds);
     }
@@ -395,7 +399,7 @@ class Page {
     void measures()
     {
         page_.measures.title = "Sleep diary";
-        page_.measures.names = "measure";
+        page_.measures.names = "measure; ranges count at their middles";
         page_.measures.columns = {"min"};
         page_.measures.when_empty = "Not worked out while answers contradict each other.";
         if (!estimate_)
@@ -428,8 +432,8 @@ class Page {
     void lost()
     {
         page_.lost.title = "Lost, and why";
-        page_.lost.names = "off between lights out and on";
-        page_.lost.columns = {"min off", "cost alone"};
+        page_.lost.names = "off between lights out and on, best guess";
+        page_.lost.columns = {"min off", "min it cost"};
         page_.lost.when_empty = !estimate_ ? "Not worked out while answers contradict each other."
                                 : !estimate_->window ? "Not known: the window is not known."
                                                      : "Nothing, as far as the notes say.";
@@ -564,16 +568,17 @@ class Page {
             // Off from the start has no time of its own: it stands before everything.
             const TimeRange at = removal.from.value_or(TimeRange::exactly(first()));
             const std::string back =
-                removal.to ? "; on again " + clock_.range(*removal.to) : "; not put back";
-            put(at, removal.sensor + " off" + back, origin(pointer("/off", i) + "/from"));
+                removal.to ? ", on again " + clock_.range(*removal.to) : ", not put back";
+            put(at, (at.exact() ? "Off: " : "Came off some time in between: ") + removal.sensor + back, origin(pointer("/off", i) + "/from"));
             if (!removal.from)
                 placed.back().line.label = "from the start";
         }
         for (std::size_t i = 0; night_.awake && i < night_.awake->size(); ++i) {
             const Awakening& awakening = (*night_.awake)[i];
             put(awakening.from,
-                "Awake" + (awakening.to       ? "; asleep again " + clock_.range(*awakening.to)
-                           : awakening.length ? " for " + as_given(*awakening.length) + " min"
+                std::string(awakening.from.exact() ? "Woke" : "Woke some time in between") +
+                    (awakening.to       ? ", asleep again " + clock_.range(*awakening.to)
+                           : awakening.length ? ", awake for " + as_given(*awakening.length) + " min"
                                               : std::string()),
                 origin(pointer("/awake", i) + "/from"));
         }

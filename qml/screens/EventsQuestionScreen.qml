@@ -17,10 +17,12 @@ QuestionPage {
     property string emptyText: ""
     required property string addLabel
     property string noneLabel: ""
+    property string countLabel: ""
     signal edit(string id)
     signal remove(string id)
     signal add()
     signal none()
+    signal count()
     answerShare: 0.62
     Words { visible: root.events.length === 0 && text !== ""; width: parent.width; text: root.emptyText }
     Repeater {
@@ -44,6 +46,15 @@ QuestionPage {
         textSize: Theme.body
         text: root.addLabel
         onClicked: root.add()
+    }
+    Action {
+        objectName: "count"
+        visible: root.countLabel !== ""
+        width: parent.width
+        height: Math.max(implicitHeight, Theme.mm(14))
+        textSize: Theme.body
+        text: root.countLabel
+        onClicked: root.count()
     }
     Action {
         objectName: "none"

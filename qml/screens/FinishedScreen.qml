@@ -14,6 +14,7 @@ Page {
     property string body: ""
     property string recordName: ""
     property string returnText: ""
+    property string skinText: ""
     property string phone: ""
     property string hours: ""
     signal done()
@@ -25,6 +26,7 @@ Page {
     Title { width: parent.width; text: root.title }
     Words { width: parent.width; text: root.body }
     Words { width: parent.width; text: root.returnText; font.weight: Font.DemiBold }
+    Words { visible: text !== ""; width: parent.width; text: root.skinText }
     PhoneCard {
         visible: root.phone !== ""
         width: parent.width

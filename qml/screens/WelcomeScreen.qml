@@ -21,7 +21,12 @@ Page {
     property var languages: []
     property string language: "en"
     signal start()
+    /// Drawn persons: list of { id, name, figure }; the one that is drawn from now on.
+    property var builds: []
+    property string build: ""
+    property string buildText: ""
     signal languageChosen(string code)
+    signal buildChosen(string id)
 
     paneShare: Theme.roomy ? 0.2 : 0.36
     paneShareUpright: 0.3
@@ -52,6 +57,25 @@ Page {
                 text: item.name ?? ""
                 chosen: item.code === root.language
                 onClicked: root.languageChosen(item.code)
+            }
+        }
+    }
+    SmallWords { visible: root.builds.length > 0; width: parent.width; text: root.buildText }
+    Row {
+        visible: root.builds.length > 0
+        spacing: Theme.px(12)
+        Repeater {
+            model: root.builds.length
+            BuildTile {
+                required property int index
+                readonly property var item: root.builds[index] ?? ({})
+                objectName: "build-" + (item.id ?? "")
+                width: Math.max(Theme.mm(20), Theme.px(104))
+                height: Math.round(width * 1.2)
+                text: item.name ?? ""
+                figure: item.figure ?? ""
+                chosen: item.id === root.build
+                onClicked: root.buildChosen(item.id)
             }
         }
     }

@@ -49,6 +49,7 @@ class KioskTest : public testing::Test {
     QTemporaryDir folder_;
     std::shared_ptr<SimulatedClock> clock_ = std::make_shared<SimulatedClock>(evening());
     bool failing_ = false;
+    VisitWithKit visit_ = demo();
 
     Kiosk::Settings settings()
     {
@@ -64,7 +65,7 @@ class KioskTest : public testing::Test {
                 Result<Opened> opened = open_journal(std::filesystem::path(folder_.path().toStdString()) / "journal.db");
                 if (!opened)
                     return opened.problems();
-                return Session::begin(demo(), std::move(opened->journal), clock_);
+                return Session::begin(visit_, std::move(opened->journal), clock_);
             },
             settings());
     }
@@ -338,6 +339,177 @@ TEST_F(KioskTest, AsksForTheAmountsOfTheDiary)
     }
     EXPECT_EQ(kiosk->session()->night().tried_after_waking, minutes(15));
     EXPECT_EQ(kiosk->session()->night().slept, minutes(15));
+}
+
+TEST_F(KioskTest, TakesATickBack)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    for (const char* page : {"bag", "check", "pack"}) {
+        ASSERT_TRUE(kiosk->open_page(page));
+        const QString id = kiosk->list().items.front().value<ItemRow>().id;
+        const auto ticked = [&] { return kiosk->list().items.front().value<ItemRow>().done; };
+        kiosk->toggle(id);
+        EXPECT_TRUE(ticked()) << page;
+        kiosk->toggle(id);
+        EXPECT_FALSE(ticked()) << page;
+    }
+}
+
+TEST_F(KioskTest, OpensTheHelpOfThePartThatIsNotRight_AtTheCheck)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    ASSERT_TRUE(kiosk->open_page("check"));
+    for (const Part& part : kiosk->session()->kit().parts) {
+        kiosk->openHelp(QString::fromStdString(part.id));
+        ASSERT_TRUE(kiosk->screen() == "help" || kiosk->screen() == "call") << part.id;
+        if (kiosk->screen() == "help") {
+            EXPECT_FALSE(kiosk->help().options.isEmpty()) << part.id;
+            kiosk->solved();
+        } else {
+            kiosk->goBack();
+        }
+        EXPECT_EQ(kiosk->page(), "check");
+    }
+    kiosk->openHelp(QStringLiteral("cannula"));
+    EXPECT_EQ(kiosk->screen(), "help") << "this one has questions that help";
+}
+
+TEST_F(KioskTest, DrawsThePersonThatWasChosen_AlsoAfterwards)
+{
+    on_disk()->chooseBuild(QStringLiteral("broad"));
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    EXPECT_EQ(kiosk->welcome().build, "broad");
+    ASSERT_TRUE(kiosk->open_page("chest_belt.wrap"));
+    EXPECT_TRUE(kiosk->step().personFigure.contains("build=broad"));
+    EXPECT_FALSE(kiosk->step().breathText.isEmpty()) << "a belt is closed at the end of a breath out";
+}
+
+TEST_F(KioskTest, AsksFirstWhatTheVisitSays)
+{
+    visit_.visit.ask_first = {"oxygen", "latex"};
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    ASSERT_TRUE(kiosk->open_page("first"));
+    EXPECT_EQ(kiosk->first().conditions.size(), 2);
+}
+
+TEST_F(KioskTest, AsksInTheEvening_OnlyWhereTheVisitSaysSo_AndKeepsTheAnswers)
+{
+    EXPECT_FALSE(on_disk()->session()->pages().has("evening.nap"));
+    visit_.visit.options.evening_questions = true;
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    ASSERT_TRUE(kiosk->open_page("evening.day"));
+    EXPECT_FALSE(kiosk->list().mainEnabled);
+    kiosk->skip();
+    EXPECT_EQ(kiosk->page(), "evening.nap");
+    kiosk->choose(QStringLiteral("short"));
+    kiosk->goOn();
+    EXPECT_EQ(kiosk->page(), "evening.caffeine");
+    to_night(*kiosk);
+    const Result<Diary> diary = kiosk->session()->diary();
+    ASSERT_TRUE(diary.ok());
+    const auto answer = [&](const char* question) {
+        return std::count_if(diary->answers.begin(), diary->answers.end(), [question](const DiaryAnswer& one) { return one.question == question; });
+    };
+    EXPECT_EQ(answer("evening.nap"), 1);
+    EXPECT_EQ(answer("evening.day"), 0) << "skipped is no answer";
+}
+
+TEST_F(KioskTest, TimesTheSignalCheck_AndWritesItIntoTheRecord)
+{
+    visit_.visit.options.signal_check = true;
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    ASSERT_TRUE(kiosk->open_page("signal.calm"));
+    EXPECT_EQ(kiosk->screen(), "signal");
+    kiosk->goOn();
+    EXPECT_FALSE(kiosk->signal_task_values().mainEnabled) << "it runs";
+    clock_->pass(std::chrono::seconds(30));
+    kiosk->let_time_pass();
+    EXPECT_EQ(kiosk->page(), "signal.deep");
+    kiosk->skip(); // never begun
+    EXPECT_EQ(kiosk->page(), "signal.hold");
+    kiosk->goOn();
+    clock_->pass(std::chrono::seconds(4));
+    kiosk->skip(); // stopped at once when it did not feel good
+    EXPECT_EQ(kiosk->page(), "signal.finger");
+    to_night(*kiosk);
+    const Result<Diary> diary = kiosk->session()->diary();
+    ASSERT_TRUE(diary.ok());
+    ASSERT_EQ(diary->signal_checks.size(), 2u);
+    EXPECT_EQ(diary->signal_checks[0].kind, "calm");
+    EXPECT_EQ(diary->signal_checks[0].at, evening());
+    EXPECT_EQ(diary->signal_checks[0].text, "asked to breathe calmly for 30 s");
+    EXPECT_EQ(diary->signal_checks[1].text, "asked to hold the breath for 10 s; ended before that");
+}
+
+TEST_F(KioskTest, TellsTheMorningThatTheTabletRanFlat)
+{
+    to_night(*on_disk());
+    clock_->pass(hours(2));
+    on_disk(); // opened again under the same boot: a crash of a moment
+    clock_ = std::make_shared<SimulatedClock>(clock_->instant() + hours(4), "another boot");
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    EXPECT_EQ(kiosk->page(), "night");
+    ASSERT_EQ(kiosk->session()->state().gaps.size(), 1u);
+    EXPECT_EQ(kiosk->session()->state().gaps[0].width(), hours(4));
+    kiosk->upConfirmed();
+    EXPECT_TRUE(kiosk->message().body.contains(QLatin1Char('\n'))) << "the gap is told";
+    ASSERT_TRUE(kiosk->open_page("q.awake"));
+    EXPECT_FALSE(kiosk->list().hint.isEmpty()) << "and asked about";
+}
+
+TEST_F(KioskTest, CountsAwakeningsWithoutTimes)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    to_night(*kiosk);
+    clock_->pass(hours(8));
+    kiosk->upConfirmed();
+    ASSERT_TRUE(kiosk->open_page("q.awake"));
+    EXPECT_FALSE(kiosk->list().countLabel.isEmpty());
+    kiosk->countEvents();
+    ASSERT_EQ(kiosk->screen(), "amount");
+    EXPECT_FALSE(kiosk->amount().mainEnabled);
+    kiosk->stepAmount(3);
+    kiosk->goOn();
+    kiosk->stepAmount(25);
+    kiosk->goOn();
+    EXPECT_EQ(kiosk->screen(), "events");
+    ASSERT_TRUE(kiosk->session()->night().awake_untimed);
+    EXPECT_EQ(*kiosk->session()->night().awake_untimed, (UntimedAwakenings{3, minutes(25)}));
+    EXPECT_TRUE(kiosk->list().countLabel.isEmpty()) << "said once";
+    kiosk->removeEvent(QStringLiteral("untimed"));
+    EXPECT_FALSE(kiosk->session()->night().awake_untimed);
+}
+
+TEST_F(KioskTest, AsksAboutTheSkinOnceMore_HalfAnHourLater)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    to_night(*kiosk);
+    clock_->pass(hours(8));
+    kiosk->upConfirmed();
+    ASSERT_TRUE(kiosk->open_page("skin"));
+    kiosk->skinFine();
+    ASSERT_TRUE(kiosk->open_page("finished"));
+    EXPECT_FALSE(kiosk->message().skinText.isEmpty());
+    kiosk->let_time_pass();
+    EXPECT_EQ(kiosk->screen(), "skin");
+    kiosk->skinSore();
+    EXPECT_TRUE(kiosk->skin().caution.contains("555-0142"));
+    EXPECT_EQ(kiosk->session()->state().skin, "fine") << "the first look stands";
+    EXPECT_EQ(kiosk->session()->state().skin_again, "sore");
+    kiosk->goOn();
+    EXPECT_EQ(kiosk->screen(), "finished");
+}
+
+TEST_F(KioskTest, KeepsTheStartOfTheRecording_WhenAnotherLightIsSeenLater)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    ASSERT_TRUE(kiosk->open_page("light"));
+    kiosk->choose("double_blink");
+    const std::optional<TimeRange> start = kiosk->session()->night().recording_from;
+    ASSERT_TRUE(start);
+    clock_->pass(minutes(10));
+    kiosk->choose("steady");
+    EXPECT_EQ(kiosk->session()->night().recording_from, start);
 }
 
 TEST_F(KioskTest, ASkippedAnswerIsAbsent_NeverZero)

@@ -83,7 +83,7 @@ TEST_P(WholeNight, LeavesARecordThatVerifiesAndThatEdflibReads)
     for (const char* standard : {"Lights off", "Lights on"})
         EXPECT_NE(std::find(texts.begin(), texts.end(), standard), texts.end()) << standard;
     // The start is known between the switch and the light: said as a range.
-    EXPECT_TRUE(std::any_of(texts.begin(), texts.end(), [](const std::string& text) { return text.starts_with("Recording starts"); }));
+    EXPECT_TRUE(std::any_of(texts.begin(), texts.end(), [](const std::string& text) { return text.ends_with("Recording starts"); }));
 }
 
 INSTANTIATE_TEST_SUITE_P(Demo, WholeNight,

@@ -64,7 +64,7 @@ TEST(NightState, KeepsEverythingThatWasSaidInTheEvening)
     EXPECT_EQ(state.steps, (std::map<std::string, Instant>{{"chest_belt.wrap", minute(5)}}));
     EXPECT_EQ(state.checked, std::set<std::string>{"chest"});
     EXPECT_EQ(state.light, "double_blink");
-    EXPECT_EQ(state.light_at, minute(7));
+    EXPECT_EQ(state.lights.back().at, minute(7));
 }
 
 TEST(NightState, HasNoAnswerToTheFirstQuestions_UntilOneIsGiven)

@@ -170,7 +170,7 @@ TEST(Align, AnnotationsLieOverTheRecording_WithItsStartAndPatientField)
     };
     // The recording began at 21:58 by our clock; whatever the recorder's clock says, its own start is 0.
     EXPECT_EQ(onset("Recording starts"), Span(0));
-    EXPECT_EQ(onset("Lights off"), minutes(2));
+    EXPECT_EQ(onset("Time uncertain: Lights off"), minutes(2));
     EXPECT_EQ(onset("Into bed"), -minutes(8));
     EXPECT_EQ(onset("Recording ends"), hours(9) + minutes(47)) << "over the clock change";
     EXPECT_EQ(onset("Diary laid over the recording"), Span(0));

@@ -63,8 +63,8 @@ void expect_the_numbers_of_the_file(const Diary& diary)
                 << name;
     };
     bounds("Window", file["window"]);
-    bounds("Needed", file["needed"]);
-    bounds("Needed, asleep", file["needed_asleep"]);
+    bounds("All needed on", file["needed"]);
+    bounds("The same, asleep", file["needed_asleep"]);
     for (const std::string& id : diary.night.sensors)
         bounds(id, file["sensors"][id]);
     ASSERT_EQ(page.time.rows.size(), 3 + diary.night.sensors.size());
@@ -166,16 +166,16 @@ TEST(Summary, EventsHaveTheirTimesRangesAndOrigins)
             "22:20\u201322:30 UTC-4 | Fell asleep as reported",
             "22:20 UTC-4\u201306:25 UTC-5 | Awake 2 times, when is not known, 10 min together",
             "23:05 UTC-4 | Sensors still on",
-            "00:30 UTC-4\u201302:20 UTC-5 | finger off; on again 02:45 UTC-5",
+            "00:30 UTC-4\u201302:20 UTC-5 | Came off some time in between: finger, on again 02:45 UTC-5",
             "01:25\u201301:55 UTC-4 | Bathroom, 7.5 min; the cat: \u732b",
-            "02:20 UTC-5 | Awake; asleep again 02:45 UTC-5",
-            "03:45\u201304:15 UTC-5 | Awake for 12.5 min",
-            "05:10 UTC-5 | cannula off; not put back",
+            "02:20 UTC-5 | Woke, asleep again 02:45 UTC-5",
+            "03:45\u201304:15 UTC-5 | Woke some time in between, awake for 12.5 min",
+            "05:10 UTC-5 | Off: cannula, not put back",
             "06:10\u201306:25 UTC-5 | Final waking as reported", "06:30 UTC-5 | Lights on",
             "06:40 UTC-5 | Out of bed", "06:45 UTC-5 | Recording ends"}));
     for (const SummaryLine& line : page.events.lines)
         EXPECT_EQ(line.origin == Origin::derived,
-                  line.text.starts_with("Fell asleep") || line.text.starts_with("finger off"))
+                  line.text.starts_with("Fell asleep") || line.text.starts_with("Came off"))
             << line.text;
     EXPECT_EQ(texts(page.answers),
               (std::vector<std::string>{"caffeine | cups: 2, last: 15:30", "nap | no"}));
