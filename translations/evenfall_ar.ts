@@ -3633,5 +3633,15 @@
         <extracomment>Half an hour later, when the skin is still sore. %1 is the clinic&apos;s phone number.</extracomment>
         <translation>لا تفرك الموضع ولا تغطّه. اتصل بعيادتك: %1.</translation>
     </message>
+    <message id="trouble.no_place.title">
+        <source>The place for your diary is missing</source>
+        <extracomment>Title of a page of trouble. No blame.</extracomment>
+        <translation>مكان حفظ يومياتك غير موجود</translation>
+    </message>
+    <message id="trouble.no_place.body">
+        <source>All your notes are safe. If there is a memory stick, put it in and try again. If not, call your clinic. %1</source>
+        <extracomment>Under that title. The place is a folder, or a memory stick. %1 is the clinic&apos;s phone number; it may be missing, so it stands alone at the end.</extracomment>
+        <translation>كل ملاحظاتك محفوظة. إن كانت هناك ذاكرة USB فأدخلها وحاول مرة أخرى. وإلا فاتصل بعيادتك. %1</translation>
+    </message>
 </context>
 </TS>

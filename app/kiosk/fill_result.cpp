@@ -218,7 +218,7 @@ MessageValues fill_finished(const Session& session, const Words& words)
 MessageValues fill_trouble(const Clinic& clinic, const Words& words, const Problem& problem)
 {
     std::string kind = "read_only";
-    for (const char* known : {"disk_full", "read_only", "second_copy", "damaged", "sync"}) {
+    for (const char* known : {"disk_full", "read_only", "no_place", "second_copy", "damaged", "sync"}) {
         if (problem.code == known)
             kind = known;
     }

@@ -270,7 +270,7 @@ QStringList make_tour(const Player::Setting& setting)
     evening(play);
     night(play);
     morning(play);
-    for (const char* trouble : {"disk_full", "read_only", "second_copy", "damaged", "sync"})
+    for (const char* trouble : {"disk_full", "read_only", "no_place", "second_copy", "damaged", "sync"})
         play.trouble_picture(trouble);
     QDir(scratch).removeRecursively();
     save_figures(setting.pictures, setting.visit.visit.hand, play.faults());

@@ -750,6 +750,14 @@ namespace {
     //% "clinic. %1"
     QT_TRID_NOOP("trouble.read_only.body"),
     //: Title of a page of trouble. No blame.
+    //% "The place for your diary is missing"
+    QT_TRID_NOOP("trouble.no_place.title"),
+    //: Under that title. The place is a folder, or a memory stick. %1 is the clinic's phone number;
+    //: it may be missing, so it stands alone at the end.
+    //% "All your notes are safe. If there is a memory stick, put it in and try again. If not, call "
+    //% "your clinic. %1"
+    QT_TRID_NOOP("trouble.no_place.body"),
+    //: Title of a page of trouble. No blame.
     //% "This page is open twice"
     QT_TRID_NOOP("trouble.second_copy.title"),
     //: Under that title. %1 is the clinic's phone number; it may be missing, so it stands alone at

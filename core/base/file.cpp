@@ -29,11 +29,28 @@ class Descriptor {
     int fd_;
 };
 
+/// What a person can do about it.
+const char* io_code(int errno_value)
+{
+    switch (errno_value) {
+    case ENOSPC:
+    case EDQUOT: return "disk_full";
+    case EROFS:
+    case EACCES:
+    case EPERM: return "read_only";
+    case ENOENT:
+    case ENOTDIR:
+    case ENODEV:
+    case ENXIO: return "no_place";
+    default: return "io";
+    }
+}
+
 } // namespace
 
 Problem io_problem(const std::string& what, const std::filesystem::path& path, int errno_value)
 {
-    return {Fault::io, "io", "", what + " " + path.string() + ": " + std::strerror(errno_value)};
+    return {Fault::io, io_code(errno_value), "", what + " " + path.string() + ": " + std::strerror(errno_value)};
 }
 
 Result<std::string> read_file(const std::filesystem::path& path, std::size_t limit)

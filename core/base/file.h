@@ -27,7 +27,8 @@ Status write_new_file(const std::filesystem::path& path, std::string_view conten
 /// Makes the entries of a folder durable.
 Status sync_folder(const std::filesystem::path& path);
 
-/// An io problem with the system's reason for `errno_value`.
+/// An io problem with the system's reason for `errno_value`. Its code: disk_full, read_only, no_place
+/// (the folder or the stick is not there), else io.
 Problem io_problem(const std::string& what, const std::filesystem::path& path, int errno_value);
 
 } // namespace evenfall

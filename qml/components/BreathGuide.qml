@@ -10,14 +10,14 @@ Rectangle {
     id: root
     property real phase: 0
     property string text: ""
-    implicitHeight: Math.max(ring.height, words.implicitHeight) + Theme.px(24)
+    implicitHeight: Math.max(ring.height, words.implicitHeight) + Theme.px(8)
     height: implicitHeight
     radius: Theme.radius
     color: Theme.card
     Item {
         id: ring
-        anchors { left: parent.left; leftMargin: Theme.px(18); verticalCenter: parent.verticalCenter }
-        width: Theme.px(84)
+        anchors { left: parent.left; leftMargin: Theme.px(12); verticalCenter: parent.verticalCenter }
+        width: Theme.px(52)
         height: width
         Accessible.ignored: true
         Rectangle {
@@ -35,10 +35,10 @@ Rectangle {
             color: Theme.accent
         }
     }
-    Words {
+    SmallWords {
         id: words
         anchors { left: ring.right; right: parent.right; verticalCenter: parent.verticalCenter }
-        anchors { leftMargin: Theme.px(22); rightMargin: Theme.px(18) }
+        anchors { leftMargin: Theme.px(16); rightMargin: Theme.px(12) }
         text: root.text
         Accessible.role: Accessible.StaticText
     }

@@ -61,8 +61,9 @@ Page {
         }
     }
     SmallWords { visible: root.builds.length > 0; width: parent.width; text: root.buildText }
-    Row {
+    Flow {
         visible: root.builds.length > 0
+        width: parent.width
         spacing: Theme.px(12)
         Repeater {
             model: root.builds.length
@@ -70,8 +71,8 @@ Page {
                 required property int index
                 readonly property var item: root.builds[index] ?? ({})
                 objectName: "build-" + (item.id ?? "")
-                width: Math.max(Theme.mm(20), Theme.px(104))
-                height: Math.round(width * 1.2)
+                width: Math.max(Theme.mm(13), Theme.px(84))
+                height: Math.round(width * 1.16)
                 text: item.name ?? ""
                 figure: item.figure ?? ""
                 chosen: item.id === root.build
