@@ -67,7 +67,7 @@ int be_killed(const std::string& folder, const std::string& page, unsigned seed)
         const std::int64_t number = kiosk->session()->last_number();
         if (::write(STDOUT_FILENO, &number, sizeof number) != sizeof number)
             return 1;
-        tap(*kiosk, random());
+        tap(*kiosk, static_cast<unsigned>(random()));
     }
 }
 
@@ -109,7 +109,8 @@ TEST(KioskKill, OpensOnTheSamePage_AndLosesNothingThatWasAnswered)
     for (int n = 0; n < kills; ++n) {
         const QTemporaryDir folder;
         const std::string& page = pages[static_cast<size_t>(n) % pages.size()];
-        const std::int64_t last = kill_one(folder.path().toStdString(), page, random(), std::chrono::microseconds(random() % 30000));
+        const std::int64_t last = kill_one(folder.path().toStdString(), page, static_cast<unsigned>(random()),
+                                           std::chrono::microseconds(random() % 30000));
         ASSERT_GT(last, 0) << page;
         answered += last;
         const std::unique_ptr<Kiosk> again = open_kiosk(folder.path().toStdString());
