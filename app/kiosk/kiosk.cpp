@@ -53,6 +53,8 @@ bool Kiosk::start()
     words_ = std::make_unique<Words>(language, session_->visit().zone);
     begin_draft();
     watch_skin();
+    if (const SignalTask* task = task_in_hand(); task && signal_left(*session_, *task))
+        tick_.start(); // it was under way when the program ended
     emit languageChanged();
     return true;
 }

@@ -8,6 +8,7 @@
 #include "journal/kinds.h"
 
 #include <QCoreApplication>
+#include <QThread>
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
 
@@ -441,6 +442,24 @@ TEST_F(KioskTest, TimesTheSignalCheck_AndWritesItIntoTheRecord)
     EXPECT_EQ(diary->signal_checks[1].text, "asked to hold the breath for 10 s; ended before that");
 }
 
+TEST_F(KioskTest, EndsATaskOfTheSignalCheck_ThatWasUnderWayWhenThePowerWent)
+{
+    visit_.visit.options.signal_check = true;
+    {
+        const std::unique_ptr<Kiosk> kiosk = on_disk();
+        ASSERT_TRUE(kiosk->open_page("signal.calm"));
+        kiosk->goOn();
+    }
+    clock_->pass(minutes(2));
+    const std::unique_ptr<Kiosk> again = on_disk();
+    EXPECT_EQ(again->page(), "signal.calm");
+    for (int wait = 0; wait < 100 && again->page() == "signal.calm"; ++wait) {
+        QThread::msleep(50);
+        QCoreApplication::processEvents();
+    }
+    EXPECT_EQ(again->page(), "signal.deep");
+}
+
 TEST_F(KioskTest, TellsTheMorningThatTheTabletRanFlat)
 {
     to_night(*on_disk());
@@ -539,6 +558,7 @@ TEST_F(KioskTest, SaysTheRecordCouldNotBeWritten_AndKeepsTheNight)
     kiosk.goOn();
     EXPECT_EQ(kiosk.screen(), "trouble");
     EXPECT_EQ(kiosk.page(), "pack");
+    EXPECT_EQ(kiosk.message().title, kiosk.words().of("trouble.no_place.title")) << "there is no such place";
     EXPECT_TRUE(kiosk.session()->state().record.empty());
 }
 
