@@ -95,7 +95,7 @@ Count compare(const std::vector<Entry>& entries, const std::vector<std::pair<int
     return count;
 }
 
-/// Where journals lie, and how long a child takes there to its first word: kills come at up to twice that.
+/// Where journals lie, and how long a child takes there to its first word: kills come at up to half as long again.
 struct Place {
     std::string folder;
     microseconds start_up;
@@ -138,7 +138,7 @@ TEST(Kill, LosesAndDoublesNoAcknowledgedEntry)
     std::filesystem::path file = *folder / "journal.db";
     for (int n = 1; n <= kills; ++n) {
         const bool after_first_word = random() % 2 == 0;
-        const auto longest = after_first_word ? here->start_up.count() : 2 * here->start_up.count();
+        const auto longest = after_first_word ? here->start_up.count() : here->start_up.count() * 3 / 2;
         const microseconds wait(static_cast<long>(random() % static_cast<unsigned long>(longest + 1)));
         const Life run = run_child(file, n, wait, after_first_word);
         ASSERT_TRUE(run.killed) << "kill " << n << ", seed " << seed << ": the child ended by itself with "
@@ -165,7 +165,7 @@ TEST(Kill, LosesAndDoublesNoAcknowledgedEntry)
                     said += one.second;
                 in_flight_kept += static_cast<long>(entries.size()) - said;
                 runs.clear();
-                here = n / batch % 20 == 1 ? &disk : &memory;
+                here = n / batch % 50 == 1 ? &disk : &memory;
                 folder = here->scratch();
                 file = *folder / "journal.db";
             }
