@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // SPDX-FileCopyrightText: Evenfall contributors
-// Appends to a journal until it is killed: journal_child FILE RUN. After each append has returned, its
-// number within this run goes to standard output as four bytes. Now and then the journal is closed and
-// opened again, so that a kill can hit that too. Exit status: 3 it could not be opened, 4 it was found
-// damaged, 5 an append failed, 6 nobody reads any more.
+#include "crash/journal_child.h"
+
 #include "journal/journal.h"
 
 #include <chrono>
@@ -14,15 +12,14 @@
 #include <string>
 #include <unistd.h>
 
-using namespace evenfall;
-
+namespace evenfall::test {
 namespace {
 
-std::unique_ptr<Journal> open(const char* file)
+std::unique_ptr<Journal> open(const std::filesystem::path& file)
 {
     Result<Opened> opened = open_journal(file);
     if (!opened) {
-        std::fprintf(stderr, "%s\n", describe(file, opened.problems()[0]).c_str());
+        std::fprintf(stderr, "%s\n", describe(file.string(), opened.problems()[0]).c_str());
         std::_Exit(3);
     }
     if (!opened->set_aside.empty())
@@ -32,13 +29,11 @@ std::unique_ptr<Journal> open(const char* file)
 
 } // namespace
 
-int main(int count, char** words)
+void journal_until_killed(const std::filesystem::path& file, int number_of_run, int acknowledge)
 {
-    if (count != 3)
-        return 2;
-    const std::string run = words[2];
-    std::mt19937 random(static_cast<std::mt19937::result_type>(std::atol(words[2])));
-    std::unique_ptr<Journal> journal = open(words[1]);
+    const std::string run = std::to_string(number_of_run);
+    std::mt19937 random(static_cast<std::mt19937::result_type>(number_of_run));
+    std::unique_ptr<Journal> journal = open(file);
     auto left = 1 + random() % 12;
     for (std::uint32_t number = 1;; ++number) {
         Stamp stamp;
@@ -50,15 +45,17 @@ int main(int count, char** words)
         const std::string value = "\"" + std::string(random() % 16 == 0 ? 9000 : 60, 'v') + "\"";
         const Result<Entry> entry = journal->append(stamp, "answer", run + "-" + std::to_string(number), value);
         if (!entry) {
-            std::fprintf(stderr, "%s\n", describe(words[1], entry.problems()[0]).c_str());
+            std::fprintf(stderr, "%s\n", describe(file.string(), entry.problems()[0]).c_str());
             std::_Exit(5);
         }
-        if (::write(STDOUT_FILENO, &number, sizeof number) != sizeof number)
+        if (::write(acknowledge, &number, sizeof number) != sizeof number)
             std::_Exit(6);
         if (--left == 0) {
             journal.reset();
-            journal = open(words[1]);
+            journal = open(file);
             left = 1 + random() % 12;
         }
     }
 }
+
+} // namespace evenfall::test
