@@ -4,7 +4,9 @@
 
 #include "base/file.h"
 
+#include <algorithm>
 #include <cerrno>
+#include <cstdlib>
 #include <fcntl.h>
 #include <optional>
 #include <sqlite3.h>
@@ -15,6 +17,7 @@ namespace {
 
 constexpr int application_id = 0x45564E46; // "EVNF"
 constexpr int version = 1;
+constexpr int roll_in_after = 1000; // pages in the log, SQLite's own default
 
 /// What went wrong, in a word that the screens have a sentence for.
 Problem problem_of(int code, const std::string& detail)
@@ -55,10 +58,10 @@ class Statement {
         const auto* bytes = reinterpret_cast<const char*>(sqlite3_column_text(handle_, column));
         return bytes ? std::string(bytes, static_cast<size_t>(sqlite3_column_bytes(handle_, column))) : std::string();
     }
-    void bind(int index, std::int64_t value) { sqlite3_bind_int64(handle_, index, value); }
-    void bind(int index, std::string_view value)
+    int bind(int index, std::int64_t value) { return sqlite3_bind_int64(handle_, index, value); }
+    int bind(int index, std::string_view value)
     {
-        sqlite3_bind_text(handle_, index, value.data(), static_cast<int>(value.size()), SQLITE_TRANSIENT);
+        return sqlite3_bind_text(handle_, index, value.data(), static_cast<int>(value.size()), SQLITE_TRANSIENT);
     }
 
   private:
@@ -79,6 +82,33 @@ class Database {
             sqlite3_extended_result_codes(handle_, 1);
         return code;
     }
+    /// Whether closing rolls the log into the database. It must not where something has failed or is
+    /// damaged: that would write again what a failed sync may have lost, and change what was found.
+    void roll_in_on_close(bool on) { sqlite3_db_config(handle_, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, on ? 0 : 1, nullptr); }
+    /// Writes the log again as it reads, and syncs it. After a failed sync the system takes what it holds
+    /// in its cache for written: it would read it back, and no later sync would write it.
+    int write_log_again()
+    {
+        sqlite3_file* log = nullptr;
+        if (const int code = sqlite3_file_control(handle_, "main", SQLITE_FCNTL_JOURNAL_POINTER, &log); code != SQLITE_OK)
+            return code;
+        if (!log || !log->pMethods)
+            return SQLITE_OK;
+        sqlite3_int64 size = 0;
+        if (const int code = log->pMethods->xFileSize(log, &size); code != SQLITE_OK || size == 0)
+            return code;
+        std::vector<char> block(1 << 16);
+        for (sqlite3_int64 at = 0; at < size;) {
+            const int length = static_cast<int>(std::min<sqlite3_int64>(static_cast<sqlite3_int64>(block.size()), size - at));
+            if (const int code = log->pMethods->xRead(log, block.data(), length, at); code != SQLITE_OK)
+                return code;
+            if (const int code = log->pMethods->xWrite(log, block.data(), length, at); code != SQLITE_OK)
+                return code;
+            at += length;
+        }
+        return log->pMethods->xSync(log, SQLITE_SYNC_NORMAL);
+    }
+    int roll_in() { return sqlite3_wal_checkpoint_v2(handle_, "main", SQLITE_CHECKPOINT_TRUNCATE, nullptr, nullptr); }
     void close()
     {
         sqlite3_close_v2(handle_);
@@ -97,8 +127,17 @@ class Database {
         code = statement.step();
         if (code != SQLITE_ROW)
             return std::nullopt;
+        std::string answer = statement.text(0);
+        if (code = sqlite3_errcode(handle_); code == SQLITE_NOMEM)
+            return std::nullopt; // the text reads as empty then
+        // What the statement does is done, or fails, only after its last row: the answer "wal" comes
+        // before the file is made one.
+        while ((code = statement.step()) == SQLITE_ROW) {
+        }
+        if (code != SQLITE_DONE)
+            return std::nullopt;
         code = SQLITE_OK;
-        return statement.text(0);
+        return answer;
     }
 
   private:
@@ -125,6 +164,9 @@ int read_rows(Database& db, std::vector<Entry>& entries)
         entry.subject = statement.text(7);
         entry.value = statement.text(8);
         entry.hash = statement.text(9);
+        // Without memory a text reads as empty: that is no damage.
+        if (sqlite3_errcode(db.get()) == SQLITE_NOMEM)
+            return SQLITE_NOMEM;
         entries.push_back(std::move(entry));
     }
     return code;
@@ -144,13 +186,16 @@ class SqliteJournal final : public Journal {
         entry.hash = chain_hash(entries_.empty() ? "" : entries_.back().hash, entry);
         const int code = insert(entry);
         if (code != SQLITE_DONE) {
-            // The connection is given up: what it believes of the file can no longer be trusted.
-            broken_ = problem_of(code, "an entry could not be made durable");
-            insert_.finalize();
-            db_.close();
+            give_up(problem_of(code, "an entry could not be made durable"));
             return *broken_;
         }
         entries_.push_back(entry);
+        if (log_pages_ >= roll_in_after) {
+            log_pages_ = 0;
+            // The entry is durable in the log whatever happens here; it is the next one that cannot be.
+            if (const int rolled = db_.roll_in(); rolled != SQLITE_OK)
+                give_up(problem_of(rolled, "the log could not be rolled in"));
+        }
         return entry;
     }
 
@@ -159,6 +204,7 @@ class SqliteJournal final : public Journal {
         int code = db_.open(file);
         if (code != SQLITE_OK)
             return problem_of(code, "cannot open " + file.string());
+        db_.roll_in_on_close(false); // until it is known to be sound
         // SQLite falls back to reading only, and would fail later with a less telling error.
         if (sqlite3_db_readonly(db_.get(), "main") == 1)
             return problem_of(SQLITE_READONLY, "the file cannot be written");
@@ -187,6 +233,13 @@ class SqliteJournal final : public Journal {
         const std::optional<std::string> check = db_.ask("PRAGMA quick_check(1)", code);
         if (!check)
             return problem_of(code, "cannot be checked");
+        // A page that cannot be read now may be sound: that is told as what it is.
+        constexpr std::string_view unread = "error code=";
+        if (const std::size_t at = check->find(unread); at != std::string::npos) {
+            const int why = std::atoi(check->c_str() + at + unread.size());
+            if ((why & 0xff) != SQLITE_CORRUPT)
+                return problem_of(why, "cannot be checked");
+        }
         if (*check != "ok")
             return Problem{Fault::io, "damaged", "", "journal: " + *check};
         code = read_rows(db_, entries_);
@@ -194,9 +247,18 @@ class SqliteJournal final : public Journal {
             return problem_of(code, "cannot be read");
         if (intact_length(entries_) != entries_.size())
             return Problem{Fault::io, "damaged", "", "journal: entry " + std::to_string(intact_length(entries_) + 1) + " does not follow from the one before"};
+        // What an earlier run left in the log must be durable before anything rests on it: first in the
+        // log itself, for the database is torn while the log is rolled in, and then in the database.
+        if (code = db_.write_log_again(); code != SQLITE_OK)
+            return problem_of(code, "the log could not be made durable");
+        if (code = db_.roll_in(); code != SQLITE_OK)
+            return problem_of(code, "the log could not be rolled in");
         code = insert_.prepare(db_.get(), "INSERT INTO entry VALUES (?,?,?,?,?,?,?,?,?,?)");
         if (code != SQLITE_OK)
             return problem_of(code, "cannot be written");
+        // SQLite would roll the log in by itself and keep quiet about a failure.
+        sqlite3_wal_hook(db_.get(), count_log_pages, &log_pages_);
+        db_.roll_in_on_close(true);
         return Done{};
     }
 
@@ -221,6 +283,22 @@ class SqliteJournal final : public Journal {
     Statement insert_;
     std::vector<Entry> entries_;
     std::optional<Problem> broken_;
+    int log_pages_ = 0;
+
+    static int count_log_pages(void* pages, sqlite3*, const char*, int in_log)
+    {
+        *static_cast<int*>(pages) = in_log;
+        return SQLITE_OK;
+    }
+
+    /// What the connection believes of the file can no longer be trusted.
+    void give_up(Problem problem)
+    {
+        broken_ = std::move(problem);
+        insert_.finalize();
+        db_.roll_in_on_close(false);
+        db_.close();
+    }
 
     Status found_or_created()
     {
@@ -257,16 +335,20 @@ class SqliteJournal final : public Journal {
 
     int insert(const Entry& entry)
     {
-        insert_.bind(1, entry.number);
-        insert_.bind(2, entry.stamp.utc.time_since_epoch().count());
-        insert_.bind(3, entry.stamp.offset.count());
-        insert_.bind(4, entry.stamp.zone);
-        insert_.bind(5, entry.stamp.boot);
-        insert_.bind(6, entry.stamp.since_boot.count());
-        insert_.bind(7, entry.kind);
-        insert_.bind(8, entry.subject);
-        insert_.bind(9, entry.value);
-        insert_.bind(10, entry.hash);
+        int bound = SQLITE_OK;
+        const auto bind = [&](int index, auto value) { bound = bound == SQLITE_OK ? insert_.bind(index, value) : bound; };
+        bind(1, entry.number);
+        bind(2, entry.stamp.utc.time_since_epoch().count());
+        bind(3, entry.stamp.offset.count());
+        bind(4, std::string_view(entry.stamp.zone));
+        bind(5, std::string_view(entry.stamp.boot));
+        bind(6, entry.stamp.since_boot.count());
+        bind(7, std::string_view(entry.kind));
+        bind(8, std::string_view(entry.subject));
+        bind(9, std::string_view(entry.value));
+        bind(10, std::string_view(entry.hash));
+        if (bound != SQLITE_OK)
+            return bound;
         const int code = insert_.step();
         const int extended = code == SQLITE_DONE ? code : sqlite3_extended_errcode(db_.get());
         sqlite3_reset(insert_.get());
@@ -280,6 +362,7 @@ std::vector<Entry> salvage(const std::filesystem::path& file, std::size_t& seen)
     std::vector<Entry> entries;
     Database db;
     if (db.open(file) == SQLITE_OK) {
+        db.run("PRAGMA locking_mode=EXCLUSIVE"); // a log is read without shared memory only so
         // Without it SQLite reads nothing of a file that is shorter than its header says.
         db.run("PRAGMA writable_schema=ON");
         read_rows(db, entries); // as far as it goes
@@ -333,16 +416,19 @@ Result<Opened> open_journal(const std::filesystem::path& file)
 {
     if (Status created = create_private(file); !created)
         return created.problems();
-    auto journal = std::make_unique<SqliteJournal>();
-    Status status = journal->open(file);
-    if (status)
-        status = journal->load();
-    if (status)
-        return Opened{std::move(journal), {}, 0, 0};
-    if (status.problems()[0].code != "damaged")
-        return status.problems();
-
-    journal.reset();
+    std::unique_ptr<SqliteJournal> journal;
+    Status status = Done{};
+    for (int look = 1; look <= 2; ++look) { // a sound journal is not set aside for a fault of the moment
+        journal = std::make_unique<SqliteJournal>();
+        status = journal->open(file);
+        if (status)
+            status = journal->load();
+        if (status)
+            return Opened{std::move(journal), {}, 0, 0};
+        journal.reset();
+        if (status.problems()[0].code != "damaged")
+            return status.problems();
+    }
     const Result<std::filesystem::path> aside = set_aside(file);
     if (!aside)
         return aside.problems();
