@@ -23,6 +23,7 @@ constexpr std::array commands{
     Entry{"record", record_command, "writes the record folder of a night"},
     Entry{"verify", verify_command, "checks record folders"},
     Entry{"align", align_command, "lays a diary over a recording"},
+    Entry{"sheet", sheet_command, "the printed sheet that goes home with the kit"},
     Entry{"gather", gather_command, "one line for each record, as CSV"},
 };
 

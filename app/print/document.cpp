@@ -110,8 +110,9 @@ struct Document::Inside {
         pango_layout_set_font_description(layout, font);
         pango_font_description_free(font);
         pango_layout_set_width(layout, static_cast<int>(width * PANGO_SCALE));
-        pango_layout_set_alignment(layout, style.align == Align::right ? PANGO_ALIGN_RIGHT
-                                                                       : PANGO_ALIGN_LEFT);
+        pango_layout_set_alignment(layout, style.align == Align::right    ? PANGO_ALIGN_RIGHT
+                                           : style.align == Align::centre ? PANGO_ALIGN_CENTER
+                                                                          : PANGO_ALIGN_LEFT);
         // A space before each break: without it words run together for who hears the page.
         std::string spaced;
         for (const char one : text)
@@ -147,7 +148,12 @@ Document::Document(Paper paper, DocumentInfo info) : inside_(std::make_unique<In
     pango_cairo_context_set_resolution(in.context, 72);
     pango_context_set_language(in.context, pango_language_from_string(in.info.language.c_str()));
     pango_context_set_round_glyph_positions(in.context, FALSE);
+    if (in.info.right_to_left)
+        pango_context_set_base_dir(in.context, PANGO_DIRECTION_RTL);
     in.layout = pango_layout_new(in.context);
+    // A line of digits or of Latin letters begins at the right too, with the lines around it.
+    if (in.info.right_to_left)
+        pango_layout_set_auto_dir(in.layout, FALSE);
     pango_layout_set_wrap(in.layout, PANGO_WRAP_WORD_CHAR);
     PangoAttrList* attributes = pango_attr_list_new();
     // Ligatures would cut the text that a screen reader gets; figures of one width align.
@@ -177,6 +183,11 @@ Document::~Document()
 Size Document::size() const
 {
     return size_of(inside_->paper);
+}
+
+bool Document::right_to_left() const
+{
+    return inside_->info.right_to_left;
 }
 
 void Document::next_page()

@@ -35,7 +35,7 @@ inline constexpr Colour hairline{0.72, 0.74, 0.77};
 inline constexpr Colour white{1, 1, 1};
 
 enum class Weight { regular = 400, medium = 500, semibold = 600, bold = 700 };
-enum class Align { left, right };
+enum class Align { left, right, centre };
 
 struct Style {
     double size = 8.5;
@@ -48,6 +48,7 @@ struct DocumentInfo {
     std::string title;
     std::string language; ///< BCP 47, such as "en"
     std::string key_words;
+    bool right_to_left = false; ///< the language is: lines begin at the right
 };
 
 /// Height of a text and where its first line stands.
@@ -69,6 +70,7 @@ class Document {
     Document& operator=(const Document&) = delete;
 
     Size size() const;
+    bool right_to_left() const;
     void next_page();
 
     /// Lays a text out without drawing it. Long words break where they must.

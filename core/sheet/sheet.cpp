@@ -334,6 +334,7 @@ class SheetMaker {
             out.night = with("welcome.night", {number(night), number(visit_.nights)});
         out.evening = plain("sheet.diary.evening");
         out.how = plain("sheet.diary.how");
+        out.unsure = plain("answer.unsure");
         const minutes day = std::chrono::hours(24);
         const auto first = std::chrono::floor<std::chrono::hours>(visit_.bed_time + day - diary_before_bed);
         for (int hour = 0; hour <= diary_hours; hour += out.hours_apart) {

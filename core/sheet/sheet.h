@@ -67,6 +67,7 @@ struct SheetDiary {
     Text night; ///< "Night 1 of 2"; empty when there is one
     Text evening; ///< stands before the date that the person writes
     Text how;
+    Text unsure; ///< a box to tick beside each time and length
     std::vector<Text> hours; ///< at the left end of each column, every `hours_apart` hours
     int hours_apart = 2;
     std::vector<Text> rows;
