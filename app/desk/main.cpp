@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #include "command.h"
 
+#include <QCoreApplication>
 #include <array>
 #include <iostream>
 
@@ -49,6 +50,7 @@ int main(int argc, char** argv)
     for (const Entry& entry : commands) {
         if (args[0] != entry.name)
             continue;
+        const QCoreApplication application(argc, argv); // translations hang on it
         const int status = entry.run(std::span(args).subspan(1), std::cout, std::cerr);
         std::cout.flush();
         if (!std::cout) {

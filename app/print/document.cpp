@@ -99,7 +99,24 @@ struct Document::Inside {
     std::vector<std::string> alternatives;
     std::set<std::string> fonts;
     /// A page is rehearsed many times until everything fits: the same texts, over and over.
-    std::map<std::tuple<std::string, double, double, Weight, Align>, Extent> measured;
+    std::map<std::tuple<std::string, double, double, Weight, Align, double>, Extent> measured;
+
+    /// Some scripts have fonts with lines half as high again: then an even leading reads better.
+    void set_leading(const Style& style)
+    {
+        PangoAttrList* attributes = pango_attr_list_copy(pango_layout_get_attributes(layout));
+        pango_attr_list_filter(
+            attributes, [](PangoAttribute* one, void*) -> gboolean {
+                return one->klass->type == PANGO_ATTR_ABSOLUTE_LINE_HEIGHT;
+            },
+            nullptr);
+        if (style.leading > 0)
+            pango_attr_list_insert(attributes,
+                                   pango_attr_line_height_new_absolute(static_cast<int>(
+                                       style.size * style.leading * PANGO_SCALE)));
+        pango_layout_set_attributes(layout, attributes);
+        pango_attr_list_unref(attributes);
+    }
 
     Extent lay_out(std::string_view text, double width, const Style& style)
     {
@@ -113,6 +130,7 @@ struct Document::Inside {
         pango_layout_set_alignment(layout, style.align == Align::right    ? PANGO_ALIGN_RIGHT
                                            : style.align == Align::centre ? PANGO_ALIGN_CENTER
                                                                           : PANGO_ALIGN_LEFT);
+        set_leading(style);
         // A space before each break: without it words run together for who hears the page.
         std::string spaced;
         for (const char one : text)
@@ -200,7 +218,7 @@ Extent Document::measure(std::string_view text, double width, const Style& style
 {
     if (!inside_->layout)
         return {};
-    const auto key = std::tuple(std::string(text), width, style.size, style.weight, style.align);
+    const auto key = std::tuple(std::string(text), width, style.size, style.weight, style.align, style.leading);
     const auto found = inside_->measured.find(key);
     if (found != inside_->measured.end())
         return found->second;

@@ -42,6 +42,7 @@ struct Style {
     Weight weight = Weight::regular;
     Colour colour = ink;
     Align align = Align::left;
+    double leading = 0; ///< from line to line, in sizes; 0 as the font has it
 };
 
 struct DocumentInfo {

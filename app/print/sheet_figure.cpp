@@ -24,4 +24,11 @@ Result<std::string> sheet_figure(const FigureStore& figures, const SheetFigure& 
     }
 }
 
+Text hours_of(const Sheet& sheet, const SheetWords& words)
+{
+    Text text = sheet.hours;
+    text.args = {TextArg{TextArg::Part{"", {{words.language, words.hours(sheet.clinic)}}}}};
+    return text;
+}
+
 } // namespace evenfall::print

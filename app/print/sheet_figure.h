@@ -11,4 +11,7 @@ namespace evenfall::print {
 /// store does not have it.
 Result<std::string> sheet_figure(const FigureStore& figures, const SheetFigure& figure, WritingHand hand);
 
+/// "Open: ..." with the clinic's hours, which are words of the language themselves.
+Text hours_of(const Sheet& sheet, const SheetWords& words);
+
 } // namespace evenfall::print

@@ -169,7 +169,7 @@ void SheetPage::heading(const QrCode& square)
          << say(sheet_.call) << "</strong></p>\n";
     phone(sheet_.clinic.phone);
     if (!sheet_.clinic.hours.empty())
-        out_ << "<p>" << say({sheet_.hours.id, {TextArg{TextArg::Code{words_.hours(sheet_.clinic)}}}, {}}) << "</p>\n";
+        out_ << "<p>" << say(hours_of(sheet_, words_)) << "</p>\n";
     if (!sheet_.clinic.phone_outside_hours.empty()) {
         out_ << "<p><strong>" << say(sheet_.outside_hours) << ":</strong></p>\n";
         phone(sheet_.clinic.phone_outside_hours);

@@ -9,6 +9,7 @@
 #include <cairo.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace evenfall::print {
@@ -16,22 +17,28 @@ namespace {
 
 using Kind = SheetBlock::Kind;
 
-constexpr double margin = 36; ///< on each side: half an inch, which every printer can reach
-constexpr double foot_room = 24;
+constexpr double margin = 32; ///< on each side, 11 mm: every printer can reach that
+constexpr double foot_room = 20;
 constexpr double gap = 8;
 constexpr Colour box_grey{0.92, 0.92, 0.92};
 constexpr Colour black{0, 0, 0};
+constexpr std::array picture_scales{1.2, 1.1, 1.0, 0.9, 0.8};
 constexpr double light_seconds = 6; ///< shown of what a light does
 
 /// Sizes in points; everything that has words follows from the size of the text.
 struct Measures {
-    explicit Measures(bool large)
+    Measures(bool large, double leading, double pictures)
         : text{large ? 18.0 : 14.0}, strong{text.size, Weight::bold}, heading{large ? 24.0 : 19.0, Weight::bold},
           title{large ? 28.0 : 23.0, Weight::bold}, phone{large ? 42.0 : 34.0, Weight::bold},
           code{large ? 26.0 : 20.0, Weight::bold}, small{large ? 16.0 : 12.0, Weight::regular, grey_ink},
-          step_figure(large ? 100 : 86), chore_figure(large ? 66 : 54), thing_figure(large ? 48 : 40),
-          box(text.size * 0.9), lead(large ? 11 : 9)
-    {}
+          step_figure((large ? 100 : 80) * pictures), chore_figure((large ? 66 : 54) * pictures),
+          thing_figure(large ? 46 : 37),
+          box(text.size * 0.9), lead(large ? 9 : 6)
+    {
+        for (Style* one : {&text, &strong, &heading, &title, &code, &small})
+            one->leading = leading;
+        phone.leading = 1.15; // digits only
+    }
     Style text, strong, heading, title, phone, code, small;
     double step_figure, chore_figure, thing_figure; ///< sides
     double box;                                     ///< to tick
@@ -44,7 +51,7 @@ bool in_list(Kind kind) { return kind != Kind::paragraph && kind != Kind::cautio
 class SheetPages {
   public:
     SheetPages(Document& page, const Sheet& sheet, const SheetWords& words, const FigureStore& figures, bool large)
-        : page_(page), sheet_(sheet), words_(words), figures_(figures), m_(large), large_(large),
+        : page_(page), sheet_(sheet), words_(words), figures_(figures), m_(measures(page, large, 1)), large_(large),
           width_(page.size().width - 2 * margin)
     {}
 
@@ -54,8 +61,17 @@ class SheetPages {
         if (!qr)
             return qr.problems();
         qr_ = std::move(*qr);
-        page_.rehearse([&] { all(); });
-        pages_ = page_number_;
+        // Pictures are as large as the fewest pages leave room for.
+        double best = 1;
+        for (const double pictures : picture_scales) {
+            m_ = measures(page_, large_, pictures);
+            page_.rehearse([&] { all(); });
+            if (pages_ == 0 || page_number_ < pages_) {
+                pages_ = page_number_;
+                best = pictures;
+            }
+        }
+        m_ = measures(page_, large_, best);
         all();
         return problems_.empty() ? Status(Done{}) : Status(problems_);
     }
@@ -74,6 +90,11 @@ class SheetPages {
     double y_ = margin;
     int page_number_ = 1, pages_ = 0;
 
+    static Measures measures(const Document& page, bool large, double pictures)
+    {
+        return {large, page.right_to_left() ? 1.45 : 1.2, pictures};
+    }
+
     // ---- the page ----
 
     double bottom() const { return page_.size().height - margin - foot_room; }
@@ -87,16 +108,16 @@ class SheetPages {
 
     void foot()
     {
-        const double y = bottom() + 8;
+        const double y = bottom() + 5;
         page_.line(margin, y, margin + width_, y, 0.6, hairline);
         const Style style{12, Weight::regular, grey_ink};
         const double third = width_ / 3;
-        page_.text(flip(0, third), y + 4, third, words_.code(sheet_.code), style);
+        page_.text(flip(0, third), y + 2, third, words_.code(sheet_.code), style);
         Style other = style;
         other.align = Align::centre;
-        page_.text(flip(third, third), y + 4, third, words_.code(sheet_.clinic.phone), other);
+        page_.text(flip(third, third), y + 2, third, words_.code(sheet_.clinic.phone), other);
         other.align = Align::right;
-        page_.text(flip(2 * third, third), y + 4, third,
+        page_.text(flip(2 * third, third), y + 2, third,
                    words_.number(page_number_) + " / " + words_.number(pages_), other);
     }
     void turn()
@@ -308,7 +329,7 @@ class SheetPages {
     /// Words in a box with a sign: the first of them in bold where there are two.
     void caution(double x, double width, const std::vector<std::string>& words, bool first_bold)
     {
-        const double pad = 7, sign = m_.text.size * 1.35, inner = width - 2 * pad - sign - 7;
+        const double pad = 5, sign = m_.text.size * 1.15, inner = width - 2 * pad - sign - 7;
         const double high = height([&] { caution_words(0, inner, words, first_bold); }) + 2 * pad;
         page_.round_fill(flip(x, width), y_, width, high, 5, box_grey);
         page_.round_box(flip(x, width), y_, width, high, 5, 1.2, black);
@@ -342,30 +363,31 @@ class SheetPages {
         line(x + sign + 6, width - sign - 6, text, m_.text);
     }
 
-    /// A step or a chore: its picture, then its words beside it.
-    void row(const SheetBlock& block)
+    static bool brief(const SheetBlock& block) { return block.kind == Kind::step && block.right.empty() && block.cautions.empty(); }
+
+    /// A step or a chore: its picture, with the number over its corner or a box beside it, then its
+    /// words.
+    void row(const SheetBlock& block, double x, double whole)
     {
         const bool numbered = block.kind == Kind::step;
-        const bool brief = block.right.empty() && block.cautions.empty() && numbered && block.body.id == "sheet.like";
-        const double side = numbered && !brief ? m_.step_figure : m_.chore_figure;
-        const double column = numbered ? m_.step_figure : m_.chore_figure;
-        const double label = numbered ? m_.text.size * 1.75 : m_.box;
-        const double x = column + 12, text_x = x + label + 8, width = width_ - text_x;
+        const double side = numbered && !brief(block) ? m_.step_figure : m_.chore_figure;
+        const double badge = m_.text.size * 1.75;
+        const double picture = x + (numbered ? badge + 4 : m_.box + 7);
+        const double text_x = picture + (numbered && large_ ? m_.step_figure : side) + 10, width = x + whole - text_x;
         page_.tagged("LI", [&] {
             const double top = y_;
             const double words_high = height([&] { words_of(block, text_x, width); });
-            const double y_figure = top;
-            const double first_line = page_.measure("X", 100, m_.strong).height;
+            const double first_line = page_.measure("X", 100, m_.text).height;
             // Few words stand in the middle of their picture.
             const double down = std::max(0.0, (side - words_high) / 2);
             page_.tagged("Lbl", [&] {
                 if (numbered)
-                    number_badge(x, top + down + (first_line - label) / 2, label, block.number);
+                    number_badge(x, top, badge, block.number);
                 else
-                    tick_box(x, top + down + (first_line - label) / 2);
+                    tick_box(x, top + down + (first_line - m_.box) / 2);
             });
             page_.tagged("LBody", [&] {
-                figure(column - side, y_figure, side, block.figure, say(block.title));
+                figure(picture, top, side, block.figure, say(block.title));
                 y_ = top + down;
                 words_of(block, text_x, width);
             });
@@ -381,7 +403,7 @@ class SheetPages {
         if (!block.right.empty())
             right_line(x, width, say(block.right));
         if (!block.cautions.empty()) {
-            y_ += 4;
+            y_ += 3;
             caution(x, width, all_of(block.cautions), false);
         }
     }
@@ -398,7 +420,7 @@ class SheetPages {
         SheetBlock head = block;
         head.body = head.right = {};
         head.cautions.clear();
-        keep([&] { row(head); });
+        keep([&] { one_of(head, 0, width_); });
         flow(0, width_, say(block.body), m_.text);
         flow(0, width_, say(block.right), m_.text);
         for (const Text& one : block.cautions)
@@ -406,47 +428,75 @@ class SheetPages {
         y_ += m_.lead;
     }
 
-    void light_row(const SheetBlock& block)
+    void light_row(const SheetBlock& block, double x, double whole)
     {
-        const double bar = m_.step_figure * 1.5, high = m_.text.size * 1.2, x = bar + 14;
+        const double bar = m_.text.size * 6, high = m_.text.size * 1.2, text_x = x + bar + 10, width = whole - bar - 10;
         page_.tagged("LI", [&] {
             page_.tagged("LBody", [&] {
                 const double top = y_;
-                light_bar(0, top + 2, bar, high, *block.light);
-                line(x, width_ - x, say(block.title), m_.strong);
+                light_bar(x, top + 2, bar, high, *block.light);
+                line(text_x, width, say(block.title), m_.strong);
                 if (block.light->meaning == Light::Meaning::recording)
-                    right_line(x, width_ - x, say(block.body));
+                    right_line(text_x, width, say(block.body));
                 else
-                    line(x, width_ - x, say(block.body), m_.text);
+                    line(text_x, width, say(block.body), m_.text);
                 y_ = std::max(y_, top + high + 4);
             });
         });
         y_ += m_.lead - 3;
     }
 
-    void advice(const SheetBlock& block)
+    void advice(const SheetBlock& block, double x, double width)
     {
         page_.tagged("LI", [&] {
             page_.tagged("LBody", [&] {
-                line(0, width_, say(block.title), m_.strong);
-                line(0, width_, say(block.body), m_.text);
+                line(x, width, say(block.title), m_.strong);
+                line(x, width, say(block.body), m_.text);
             });
         });
         y_ += m_.lead - 3;
     }
 
-    /// One line of a grid of short things.
-    void grid_row(const SheetBlock* const* cells, std::size_t count, std::size_t columns)
+    void one_of(const SheetBlock& block, double x, double width)
     {
-        const double cell = (width_ - gap * static_cast<double>(columns - 1)) / static_cast<double>(columns);
+        if (block.kind == Kind::light)
+            light_row(block, x, width);
+        else if (block.kind == Kind::advice)
+            advice(block, x, width);
+        else
+            row(block, x, width);
+    }
+    /// Short ones stand two in a row.
+    bool pairs(const SheetBlock& first, const SheetBlock& second) const
+    {
+        const auto is_short = [](const SheetBlock& one) { return one.cautions.empty() && (one.kind != Kind::step || brief(one)); };
+        return !large_ && is_short(first) && is_short(second);
+    }
+    void two_of(const SheetBlock& first, const SheetBlock& second)
+    {
+        const double space = 2 * gap, half = (width_ - space) / 2, top = y_;
+        one_of(first, 0, half);
+        const double end = y_;
+        y_ = top;
+        one_of(second, half + space, half);
+        y_ = std::max(y_, end);
+    }
+
+    struct Cell {
+        const SheetBlock* block;
+        double x, width;
+    };
+    /// One line of short things.
+    void grid_row(const std::vector<Cell>& cells)
+    {
         const double top = y_;
         double end = top;
-        for (std::size_t i = 0; i < count; ++i) {
+        for (const Cell& cell : cells) {
             y_ = top;
-            grid_cell(*cells[i], static_cast<double>(i) * (cell + gap), cell);
+            grid_cell(*cell.block, cell.x, cell.width);
             end = std::max(end, y_);
         }
-        y_ = end + 4;
+        y_ = end + 3;
     }
     void grid_cell(const SheetBlock& block, double x, double width)
     {
@@ -500,7 +550,7 @@ class SheetPages {
             line(pad, left, say(sheet_.call), m_.strong);
             phone(pad, left, sheet_.clinic.phone);
             if (!sheet_.clinic.hours.empty())
-                line(pad, left, say({sheet_.hours.id, {TextArg{TextArg::Code{words_.hours(sheet_.clinic)}}}, {}}), m_.text);
+                line(pad, left, say(hours_of(sheet_, words_)), m_.text);
             if (!sheet_.clinic.phone_outside_hours.empty()) {
                 y_ += 5;
                 line(pad, left, say(sheet_.outside_hours) + ":", m_.strong);
@@ -546,7 +596,7 @@ class SheetPages {
             if (!in_list(kind)) {
                 const SheetBlock* block = &blocks[i++];
                 if (kind == Kind::paragraph)
-                    out.push_back({[this, block] { line(0, width_, say(block->title), m_.text); y_ += 5; },
+                    out.push_back({[this, block] { line(0, width_, say(block->title), m_.text); y_ += 3; },
                                    [this, block] { flow(0, width_, say(block->title), m_.text); y_ += 5; }});
                 else
                     out.push_back({[this, block] { caution(0, width_, words_of_caution(*block), !block->body.empty()); y_ += m_.lead; },
@@ -561,12 +611,16 @@ class SheetPages {
                 add_grid(out, blocks, i, end);
             for (std::size_t k = i; !in_grid(kind) && k < end; ++k) {
                 const SheetBlock* block = &blocks[k];
-                if (kind == Kind::light)
-                    out.push_back({[this, block] { light_row(*block); }, {}});
-                else if (kind == Kind::advice)
-                    out.push_back({[this, block] { advice(*block); }, {}});
-                else
-                    out.push_back({[this, block] { row(*block); }, [this, block] { long_row(*block); }});
+                if (k + 1 < end && pairs(*block, blocks[k + 1])) {
+                    const SheetBlock* next = &blocks[++k];
+                    out.push_back({[this, block, next] { two_of(*block, *next); },
+                                   [this, block, next] {
+                                       long_row(*block);
+                                       long_row(*next);
+                                   }});
+                } else {
+                    out.push_back({[this, block] { one_of(*block, 0, width_); }, [this, block] { long_row(*block); }});
+                }
             }
             out[first].opens = "L";
             out.back().closes = true;
@@ -574,21 +628,32 @@ class SheetPages {
         }
         return out;
     }
+    /// Short things stand side by side, beginning at sixths of the page.
     void add_grid(std::vector<Unit>& out, const std::vector<SheetBlock>& blocks, std::size_t from, std::size_t to)
     {
+        constexpr int parts = 6;
         const bool pictures = std::any_of(blocks.begin() + static_cast<long>(from), blocks.begin() + static_cast<long>(to),
                                           [](const SheetBlock& one) { return !one.figure.empty(); });
-        const bool ticks = blocks[from].kind == Kind::tick;
-        const std::size_t columns = ticks ? (large_ && pictures ? 2 : 3) : large_ ? 1 : 2;
-        std::vector<const SheetBlock*> cells;
-        for (std::size_t i = from; i < to; i += columns) {
-            cells.clear();
-            for (std::size_t k = i; k < std::min(to, i + columns); ++k)
-                cells.push_back(&blocks[k]);
-            out.push_back({[this, cells, columns] { grid_row(cells.data(), cells.size(), columns); }, {}});
+        const double part = width_ / parts;
+        std::vector<std::vector<Cell>> rows(1);
+        int used = 0;
+        for (std::size_t i = from; i < to; ++i) {
+            const double sign = (blocks[i].kind == Kind::tick ? m_.box : 5) + 7 + 2 * gap;
+            const int wanted = pictures ? (large_ ? 3 : 2)
+                                        : static_cast<int>(std::ceil((sign + page_.measure(say(blocks[i].title), 10000, m_.text).width) / part));
+            const int wide = std::clamp(wanted, 2, parts);
+            if (used + wide > parts) {
+                rows.emplace_back();
+                used = 0;
+            }
+            rows.back().push_back({&blocks[i], used * part, wide * part - gap});
+            used += wide;
         }
-        const auto last = out.back().draw;
-        out.back().draw = [this, last] { last(); y_ += m_.lead - 4; };
+        for (std::size_t i = 0; i < rows.size(); ++i)
+            out.push_back({[this, cells = rows[i], last = i + 1 == rows.size()] {
+                               grid_row(cells);
+                               y_ += last ? 3 : 0;
+                           }, {}});
     }
     std::vector<std::string> words_of_caution(const SheetBlock& block) const
     {
@@ -606,10 +671,10 @@ class SheetPages {
 
     void section_title(const SheetSection& section)
     {
-        y_ += y_ > margin ? 6 : 0;
+        y_ += y_ > margin ? 3 : 0;
         line(0, width_, say(section.title), m_.heading, "H2");
         page_.line(margin, y_ + 1, margin + width_, y_ + 1, 1.4, black);
-        y_ += 8;
+        y_ += 6;
     }
 
     void section(const SheetSection& section)

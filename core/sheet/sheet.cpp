@@ -313,7 +313,10 @@ class SheetMaker {
 
     SheetSection pack() const
     {
-        SheetSection out{plain("pack.title"), {block(Kind::paragraph, plain("sheet.pack.body"))}};
+        SheetSection out{plain("pack.title"), {}};
+        if (!visit_.return_by.empty())
+            out.blocks.push_back(block(Kind::paragraph, with("finished.return", {TextArg{TextArg::Date{visit_.return_by}}})));
+        out.blocks.push_back(block(Kind::paragraph, plain("sheet.pack.body")));
         for (const PackedItem& item : kit_.packing)
             if (item.comes_back) {
                 SheetBlock one = thing(item);
@@ -321,8 +324,6 @@ class SheetMaker {
                 out.blocks.push_back(std::move(one));
             }
         out.blocks.push_back(block(Kind::tick, plain("sheet.pack.diary")));
-        if (!visit_.return_by.empty())
-            out.blocks.push_back(block(Kind::paragraph, with("finished.return", {TextArg{TextArg::Date{visit_.return_by}}})));
         return out;
     }
 
