@@ -53,8 +53,55 @@ void give_space_back(PangoGlyphItem* run, const char* text)
     }
 }
 
+/// Marks of direction (U+2066 to U+2069) have done their work once the line is laid out. In the
+/// text of the page each would be a word of its own, at which readers stop hearing.
+bool is_mark(const char* text)
+{
+    return text[0] == '\xE2' && text[1] == '\x81' && text[2] >= '\xA6' && text[2] <= '\xA9';
+}
+constexpr int mark_length = 3;
+
+double width_of(const PangoGlyphItem* item)
+{
+    return static_cast<double>(pango_glyph_string_get_width(item->glyphs)) / PANGO_SCALE;
+}
+
+/// Draws a run piece by piece, without the marks in it. Takes the item.
+void show_run(cairo_t* cairo, const char* text, PangoGlyphItem* item, double x, double baseline)
+{
+    const bool backward = item->item->analysis.level % 2 == 1;
+    while (item) {
+        const char* begin = text + item->item->offset;
+        int at = 0;
+        while (at < item->item->length && !is_mark(begin + at))
+            ++at;
+        PangoGlyphItem* rest = nullptr;
+        const int cut = at == 0 ? mark_length : at;
+        if (cut < item->item->length) {
+            PangoGlyphItem* first = pango_glyph_item_split(item, text, cut);
+            rest = item;
+            item = first;
+        }
+        const double here = backward && rest ? x + width_of(rest) : x;
+        if (at > 0) {
+            cairo_move_to(cairo, here, baseline);
+            pango_cairo_show_glyph_item(cairo, text, item);
+        }
+        if (!backward)
+            x += width_of(item);
+        pango_glyph_item_free(item);
+        item = rest;
+    }
+}
+
+/// Runs come in the order of the text, not of their places: so they are heard.
 void show(cairo_t* cairo, PangoLayout* layout, double x, double y)
 {
+    struct Run {
+        PangoGlyphItem* item;
+        double x, baseline;
+    };
+    std::vector<Run> runs;
     const char* text = pango_layout_get_text(layout);
     PangoLayoutIter* at = pango_layout_get_iter(layout);
     do {
@@ -63,15 +110,17 @@ void show(cairo_t* cairo, PangoLayout* layout, double x, double y)
             continue;
         PangoRectangle place;
         pango_layout_iter_get_run_extents(at, nullptr, &place);
-        const double baseline = pango_layout_iter_get_baseline(at);
         PangoGlyphItem* copy = pango_glyph_item_copy(run);
         give_space_back(copy, text);
-        cairo_move_to(cairo, x + static_cast<double>(place.x) / PANGO_SCALE,
-                      y + baseline / PANGO_SCALE);
-        pango_cairo_show_glyph_item(cairo, text, copy);
-        pango_glyph_item_free(copy);
+        runs.push_back({copy, x + static_cast<double>(place.x) / PANGO_SCALE,
+                        y + static_cast<double>(pango_layout_iter_get_baseline(at)) / PANGO_SCALE});
     } while (pango_layout_iter_next_run(at));
     pango_layout_iter_free(at);
+    std::sort(runs.begin(), runs.end(), [](const Run& first, const Run& second) {
+        return first.item->item->offset < second.item->item->offset;
+    });
+    for (const Run& run : runs)
+        show_run(cairo, text, run.item, run.x, run.baseline);
 }
 
 void set_colour(cairo_t* cairo, Colour colour)

@@ -52,7 +52,8 @@ class SheetPage {
     {
         const Result<std::string> svg = sheet_figure(figures_, figure, sheet_.hand);
         if (!svg) {
-            problems_ = svg.problems();
+            if (problems_.empty())
+                problems_ = svg.problems();
             return;
         }
         const std::size_t at = svg->find("<svg");

@@ -22,7 +22,7 @@ constexpr double foot_room = 20;
 constexpr double gap = 8;
 constexpr Colour box_grey{0.92, 0.92, 0.92};
 constexpr Colour black{0, 0, 0};
-constexpr std::array picture_scales{1.2, 1.1, 1.0, 0.9, 0.8};
+constexpr std::array picture_scales{0.85, 1.15, 1.0, 0.85}; ///< the smallest first and last
 constexpr double light_seconds = 6; ///< shown of what a light does
 
 /// Sizes in points; everything that has words follows from the size of the text.
@@ -39,7 +39,7 @@ struct Measures {
             one->leading = leading;
         phone.leading = 1.15; // digits only
     }
-    Style text, strong, heading, title, phone, code, small;
+    Style text, strong, heading, title, phone, code, small, foot{12, Weight::regular, grey_ink, Align::left, 1.2};
     double step_figure, chore_figure, thing_figure; ///< sides
     double box;                                     ///< to tick
     double lead;                                    ///< between one thing and the next
@@ -61,17 +61,15 @@ class SheetPages {
         if (!qr)
             return qr.problems();
         qr_ = std::move(*qr);
-        // Pictures are as large as the fewest pages leave room for.
-        double best = 1;
+        // The smallest pictures make the fewest pages; the largest that make no more are taken.
         for (const double pictures : picture_scales) {
             m_ = measures(page_, large_, pictures);
             page_.rehearse([&] { all(); });
-            if (pages_ == 0 || page_number_ < pages_) {
+            if (pages_ == 0)
                 pages_ = page_number_;
-                best = pictures;
-            }
+            else if (page_number_ == pages_)
+                break;
         }
-        m_ = measures(page_, large_, best);
         all();
         return problems_.empty() ? Status(Done{}) : Status(problems_);
     }
@@ -110,7 +108,7 @@ class SheetPages {
     {
         const double y = bottom() + 5;
         page_.line(margin, y, margin + width_, y, 0.6, hairline);
-        const Style style{12, Weight::regular, grey_ink};
+        const Style style = m_.foot;
         const double third = width_ / 3;
         page_.text(flip(0, third), y + 2, third, words_.code(sheet_.code), style);
         Style other = style;
@@ -167,23 +165,18 @@ class SheetPages {
     void flow(double x, double width, std::string text, const Style& style)
     {
         while (!text.empty()) {
-            std::size_t end = text.size();
-            while (!fits(page_.measure(text.substr(0, end), width, style).height)) {
-                const std::size_t space = end == 0 ? std::string::npos : text.rfind(' ', end - 1);
-                if (space == std::string::npos || space == 0) {
-                    end = 0;
-                    break;
-                }
-                end = space;
+            std::vector<std::size_t> ends; // of its words
+            for (std::size_t at = text.find(' ', 1); at != std::string::npos; at = text.find(' ', at + 1))
+                ends.push_back(at);
+            ends.push_back(text.size());
+            const auto too_much = std::partition_point(ends.begin(), ends.end(), [&](std::size_t end) {
+                return fits(page_.measure(text.substr(0, end), width, style).height);
+            });
+            if (too_much == ends.begin() && y_ > margin) {
+                turn();
+                continue;
             }
-            if (end == 0) {
-                if (y_ <= margin)
-                    end = text.size(); // one word higher than a page: cannot be
-                else {
-                    turn();
-                    continue;
-                }
-            }
+            const std::size_t end = too_much == ends.begin() ? ends.front() : *(too_much - 1);
             line(x, width, text.substr(0, end), style);
             text.erase(0, std::min(text.size(), end + 1));
         }

@@ -99,7 +99,7 @@ class SheetMaker {
         out.code_title = plain("sheet.code");
         out.qr = with("sheet.qr", {code(visit_.code)});
         out.emergency = with("bed.caution", {code(visit_.clinic.emergency)});
-        out.sections = {must_know(), bag(), before_bed(), put_on(), lights(), night(), morning(), pack()};
+        out.sections = {must_know(), bag(), before_bed(), put_on(), lights(), lights_out(), night(), morning(), pack()};
         for (long n = 1; n <= std::max(1L, visit_.nights); ++n)
             out.diaries.push_back(diary(n));
         return out;
@@ -267,19 +267,26 @@ class SheetMaker {
         return out;
     }
 
+    SheetSection lights_out() const
+    {
+        SheetSection out{plain("bed.title"), {}};
+        out.blocks.push_back(with_figure(block(Kind::chore, plain("bed.line.bathroom")), "free_cables"));
+        out.blocks.push_back(with_figure(block(Kind::chore, plain("bed.line.phone")), "phone_away"));
+        out.blocks.push_back(with_figure(block(Kind::chore, plain("bed.line.pets")), "children_pets"));
+        add_cautions(out, "bed");
+        return out;
+    }
+
     SheetSection night() const
     {
         SheetSection out{plain("sheet.night.title"), {}};
-        out.blocks.push_back(with_figure(block(Kind::chore, plain("sheet.night.up"), plain("sheet.night.up.advice")), "free_cables"));
-        out.blocks.push_back(with_figure(block(Kind::chore, plain("bed.line.phone")), "phone_away"));
-        out.blocks.push_back(with_figure(block(Kind::chore, plain("bed.line.pets")), "children_pets"));
+        out.blocks.push_back(block(Kind::advice, plain("sheet.night.up"), plain("sheet.night.up.advice")));
         const TextArg emergency = code(visit_.clinic.emergency);
         out.blocks.push_back(block(Kind::advice, plain("night.help.off"), plain("sheet.night.off.advice")));
         out.blocks.push_back(block(Kind::advice, plain("night.help.light"), with("sheet.night.light.advice", {phone()})));
         out.blocks.push_back(block(Kind::advice, plain("night.help.skin"), with("night.help.skin.advice", {emergency})));
         out.blocks.push_back(block(Kind::advice, plain("night.help.stop"), with("night.help.stop.advice", {emergency})));
         out.blocks.push_back(block(Kind::caution, with("night.watch", {emergency})));
-        add_cautions(out, "bed");
         add_cautions(out, "night");
         return out;
     }
