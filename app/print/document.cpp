@@ -176,9 +176,11 @@ struct Document::Inside {
         pango_layout_set_font_description(layout, font);
         pango_font_description_free(font);
         pango_layout_set_width(layout, static_cast<int>(width * PANGO_SCALE));
-        pango_layout_set_alignment(layout, style.align == Align::right    ? PANGO_ALIGN_RIGHT
-                                           : style.align == Align::centre ? PANGO_ALIGN_CENTER
-                                                                          : PANGO_ALIGN_LEFT);
+        // pango's left and right are those of the paper; ours are where lines begin and end.
+        const bool right = (style.align == Align::right) != info.right_to_left;
+        pango_layout_set_alignment(layout, style.align == Align::centre ? PANGO_ALIGN_CENTER
+                                           : right                      ? PANGO_ALIGN_RIGHT
+                                                                        : PANGO_ALIGN_LEFT);
         set_leading(style);
         // A space before each break: without it words run together for who hears the page.
         std::string spaced;
@@ -218,7 +220,7 @@ Document::Document(Paper paper, DocumentInfo info) : inside_(std::make_unique<In
     if (in.info.right_to_left)
         pango_context_set_base_dir(in.context, PANGO_DIRECTION_RTL);
     in.layout = pango_layout_new(in.context);
-    // A line of digits or of Latin letters begins at the right too, with the lines around it.
+    // Digits and Latin letters too begin at the right, with the lines around them.
     if (in.info.right_to_left)
         pango_layout_set_auto_dir(in.layout, FALSE);
     pango_layout_set_wrap(in.layout, PANGO_WRAP_WORD_CHAR);

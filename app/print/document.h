@@ -35,7 +35,7 @@ inline constexpr Colour hairline{0.72, 0.74, 0.77};
 inline constexpr Colour white{1, 1, 1};
 
 enum class Weight { regular = 400, medium = 500, semibold = 600, bold = 700 };
-enum class Align { left, right, centre };
+enum class Align { left, right, centre }; ///< left is where lines begin
 
 struct Style {
     double size = 8.5;

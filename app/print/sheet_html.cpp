@@ -235,7 +235,7 @@ void SheetPage::block(const SheetBlock& one)
     }
     const bool numbered = one.kind == Kind::step;
     out_ << "<li class=\"step\"" << (numbered ? " value=\"" + std::to_string(one.number) + "\">" : ">");
-    picture(one.figure, title, numbered && !one.right.empty() ? "figure" : "figure small");
+    picture(one.figure, title, numbered && one.body.id != "sheet.like" ? "figure" : "figure small");
     if (numbered)
         out_ << "<span class=\"number\">" << escaped(words_.number(one.number)) << "</span>";
     else

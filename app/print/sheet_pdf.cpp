@@ -85,6 +85,7 @@ class SheetPages {
     QrCode qr_;
     std::map<std::string, Drawing> drawings_;
     Problems problems_;
+    double air_ = 1; ///< of the paper diary
     double y_ = margin;
     int page_number_ = 1, pages_ = 0;
 
@@ -356,7 +357,8 @@ class SheetPages {
         line(x + sign + 6, width - sign - 6, text, m_.text);
     }
 
-    static bool brief(const SheetBlock& block) { return block.kind == Kind::step && block.right.empty() && block.cautions.empty(); }
+    /// A step whose words stand at another.
+    static bool brief(const SheetBlock& block) { return block.body.id == "sheet.like" && block.cautions.empty(); }
 
     /// A step or a chore: its picture, with the number over its corner or a box beside it, then its
     /// words.
@@ -698,6 +700,12 @@ class SheetPages {
             section(one);
         for (const SheetDiary& one : sheet_.diaries) {
             turn();
+            // As much room to write as the page has.
+            for (const double air : {1.5, 1.3, 1.15, 1.0}) {
+                air_ = air;
+                if (height([&] { diary(one); }) <= full())
+                    break;
+            }
             diary(one);
         }
         foot();
@@ -765,7 +773,7 @@ class SheetPages {
     {
         const std::string text = say(name);
         const double words = page_.measure(text, label - 6, m_.text).height;
-        const double high = std::max(words + 6, m_.text.size * 1.75);
+        const double high = std::max(words + 6, m_.text.size * 1.75 * air_);
         const double wide = cell * columns;
         page_.tagged("TR", [&] {
             page_.tagged("TH", [&] { put(0, y_ + (high - words) / 2, label - 6, text, m_.text); });
@@ -788,14 +796,14 @@ class SheetPages {
 
     void question(const SheetQuestion& question, const std::string& unsure)
     {
-        const double first = page_.measure("X", 100, m_.text).height, air = m_.text.size * 0.55;
+        const double first = page_.measure("X", 100, m_.text).height, air = m_.text.size * (0.55 + (air_ - 1) * 1.4);
         page_.tagged("LI", [&] {
             page_.tagged("LBody", [&] {
                 const std::string title = say(question.title);
                 if (question.answer == SheetQuestion::Answer::free) {
                     line(0, width_, title, m_.text);
                     for (int i = 0; i < 2; ++i) {
-                        y_ += m_.text.size * 1.7;
+                        y_ += m_.text.size * 1.7 * air_;
                         write_line(0, y_, width_);
                     }
                 } else if (question.answer == SheetQuestion::Answer::choice) {

@@ -13,7 +13,6 @@ namespace {
 using Kind = SheetBlock::Kind;
 using testing::Contains;
 using testing::ElementsAre;
-using testing::Not;
 
 const std::string assets = EVENFALL_SOURCE_DIR "/assets/";
 
@@ -127,8 +126,9 @@ TEST_P(SheetOf, LightsAreTheKitsWithRecordingFirst)
     EXPECT_EQ(lights[0]->light->meaning, Light::Meaning::recording);
     for (const SheetBlock* one : lights) {
         EXPECT_NE(one->body.id, "light.then.call_clinic"); // speaks of a button
-        if (one->light->then == Light::Then::call_clinic)
+        if (one->light->then == Light::Then::call_clinic) {
             EXPECT_EQ(std::get<TextArg::Code>(one->body.args.at(0).value).value, all.visit.clinic.phone);
+        }
     }
 }
 
@@ -185,12 +185,14 @@ TEST_P(SheetOf, AllSheetTextsNamesEachTextThatNoScreenHas)
     const std::vector<std::string> listed = all_sheet_texts();
     const Sheet made = sheet();
     for (const SheetSection& section : made.sections) {
-        if (section.title.id.starts_with("sheet."))
+        if (section.title.id.starts_with("sheet.")) {
             EXPECT_THAT(listed, Contains(section.title.id));
+        }
         for (const SheetBlock& one : section.blocks)
             for (const Text* text : {&one.title, &one.body, &one.right})
-                if (text->id.starts_with("sheet."))
+                if (text->id.starts_with("sheet.")) {
                     EXPECT_THAT(listed, Contains(text->id));
+                }
     }
 }
 
