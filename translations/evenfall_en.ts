@@ -3643,5 +3643,160 @@
         <extracomment>Under that title. The place is a folder, or a memory stick. %1 is the clinic&apos;s phone number; it may be missing, so it stands alone at the end.</extracomment>
         <translation type="unfinished"></translation>
     </message>
+    <message id="sheet.title">
+        <source>Your sleep test at home</source>
+        <extracomment>Title of the printed sheet that goes home with the kit.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.call">
+        <source>Questions or trouble? Call</source>
+        <extracomment>Sheet, over the clinic&apos;s phone number in very large type.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.code">
+        <source>Study code</source>
+        <extracomment>Sheet, small, over the study code, such as SM-0417.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.qr">
+        <source>QR code with the study code %1</source>
+        <extracomment>Sheet: said by a screen reader in place of the square code. %1 is the study code.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.bag.title">
+        <source>What is in the bag</source>
+        <extracomment>Heading on the sheet, over the list of the things in the bag.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.bag.missing">
+        <source>Is something missing? Call your clinic: %1.</source>
+        <extracomment>Sheet, under that list. %1 is the clinic&apos;s phone number.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.before.title">
+        <source>Before bed</source>
+        <extracomment>Heading on the sheet: what to do before the kit is put on.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.before.start">
+        <source>Start at %1. Then you are in bed by about %2.</source>
+        <extracomment>Sheet, under that heading. %1 and %2 are times of day.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.on.title">
+        <source>Put the kit on</source>
+        <extracomment>Heading on the sheet, over the numbered steps with pictures.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.like">
+        <source>Do it as in step %1.</source>
+        <extracomment>Sheet: a step that is done in the same way as one before it. %1 is the number of that step.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.light.title">
+        <source>The light on the recorder</source>
+        <extracomment>Heading on the sheet: what the recorder&apos;s light can look like and what it means.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.light.body">
+        <source>Look at the light for a few seconds. It may take %1 seconds to come on.</source>
+        <extracomment>Sheet, under that heading. %1 is a number of seconds.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.light.other">
+        <source>Does the light do something else? Call your clinic: %1.</source>
+        <extracomment>Sheet, under the list of what the light can look like. %1 is the clinic&apos;s phone number.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.light.start_again">
+        <source>Start the recorder once more. Then look at the light again.</source>
+        <extracomment>Sheet: what to do when the light shows that the recorder did not start.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.light.call_clinic">
+        <source>Call your clinic: %1.</source>
+        <extracomment>Sheet: what to do when the light shows a fault. %1 is the clinic&apos;s phone number.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.night.title">
+        <source>In the night</source>
+        <extracomment>Heading on the sheet.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.night.up">
+        <source>I have to get up</source>
+        <extracomment>Sheet, in the night, as the person would say it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.night.up.advice">
+        <source>Free the cables first, then walk. Back in bed, see that each part is still on.</source>
+        <extracomment>Sheet: what to do then.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.night.off.advice">
+        <source>Put it back on as in its step. Then look at the light on the recorder.</source>
+        <extracomment>Sheet: what to do when something came off in the night. &quot;Its step&quot; is the numbered step with the picture of that part.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.night.light.advice">
+        <source>Push each plug in once more and look again. Still wrong? Call %1, or keep the kit on and sleep.</source>
+        <extracomment>Sheet: what to do when the light looks wrong in the night. %1 is the clinic&apos;s phone number.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.morning.title">
+        <source>In the morning</source>
+        <extracomment>Heading on the sheet: the diary, then taking the kit off.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.morning.diary">
+        <source>Leave the kit on for now. Fill in the paper diary on the last page first. Then take the kit off.</source>
+        <extracomment>Sheet, under that heading. The diary is the last page of the sheet.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.pack.body">
+        <source>Put each part in the bag and tick it here.</source>
+        <extracomment>Sheet, over the list of what goes back to the clinic; each has a box to tick.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.pack.diary">
+        <source>this sheet with the paper diary</source>
+        <extracomment>Sheet: one more thing in that list, lower case.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.diary.title">
+        <source>Paper diary</source>
+        <extracomment>Title of the page on which the person writes down the night.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.diary.evening">
+        <source>Date of the evening</source>
+        <extracomment>Paper diary: stands before a line on which the person writes the date of the evening.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.diary.how">
+        <source>Fill this in when you wake up. In each row, draw a line from start to end. Your best guess is fine. Leave out what you do not know.</source>
+        <extracomment>Paper diary, over a grid with one row for each thing and the hours of the night across.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.diary.lights_out">
+        <source>Light was out</source>
+        <extracomment>Paper diary, name of a row of the grid: from lights out to lights on. At most 20 characters.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.diary.awake">
+        <source>Awake</source>
+        <extracomment>Paper diary, name of a row of the grid: times awake. At most 20 characters.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.diary.off">
+        <source>Off: %1</source>
+        <extracomment>Paper diary, name of a row of the grid: while this part was off. %1 is a part.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sheet.diary.hours">
+        <source>hours</source>
+        <extracomment>Paper diary: unit after the line on which the person writes how long they slept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

@@ -21,6 +21,7 @@ int gather_command(std::span<const std::string> args, std::ostream& out, std::os
 int kit_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);
 int plan_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);
 int record_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);
+int sheet_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);
 int verify_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);
 
 /// Arguments taken apart: flags ("--explain"), options with a value ("--out DIR") and the rest.

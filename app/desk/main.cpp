@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #include "command.h"
 
+#include <QCoreApplication>
 #include <array>
 #include <iostream>
 
@@ -23,6 +24,7 @@ constexpr std::array commands{
     Entry{"record", record_command, "writes the record folder of a night"},
     Entry{"verify", verify_command, "checks record folders"},
     Entry{"align", align_command, "lays a diary over a recording"},
+    Entry{"sheet", sheet_command, "the printed sheet that goes home with the kit"},
     Entry{"gather", gather_command, "one line for each record, as CSV"},
 };
 
@@ -48,6 +50,7 @@ int main(int argc, char** argv)
     for (const Entry& entry : commands) {
         if (args[0] != entry.name)
             continue;
+        const QCoreApplication application(argc, argv); // translations hang on it
         const int status = entry.run(std::span(args).subspan(1), std::cout, std::cerr);
         std::cout.flush();
         if (!std::cout) {

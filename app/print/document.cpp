@@ -53,8 +53,55 @@ void give_space_back(PangoGlyphItem* run, const char* text)
     }
 }
 
+/// Marks of direction (U+2066 to U+2069) have done their work once the line is laid out. In the
+/// text of the page each would be a word of its own, at which readers stop hearing.
+bool is_mark(const char* text)
+{
+    return text[0] == '\xE2' && text[1] == '\x81' && text[2] >= '\xA6' && text[2] <= '\xA9';
+}
+constexpr int mark_length = 3;
+
+double width_of(const PangoGlyphItem* item)
+{
+    return static_cast<double>(pango_glyph_string_get_width(item->glyphs)) / PANGO_SCALE;
+}
+
+/// Draws a run piece by piece, without the marks in it. Takes the item.
+void show_run(cairo_t* cairo, const char* text, PangoGlyphItem* item, double x, double baseline)
+{
+    const bool backward = item->item->analysis.level % 2 == 1;
+    while (item) {
+        const char* begin = text + item->item->offset;
+        int at = 0;
+        while (at < item->item->length && !is_mark(begin + at))
+            ++at;
+        PangoGlyphItem* rest = nullptr;
+        const int cut = at == 0 ? mark_length : at;
+        if (cut < item->item->length) {
+            PangoGlyphItem* first = pango_glyph_item_split(item, text, cut);
+            rest = item;
+            item = first;
+        }
+        const double here = backward && rest ? x + width_of(rest) : x;
+        if (at > 0) {
+            cairo_move_to(cairo, here, baseline);
+            pango_cairo_show_glyph_item(cairo, text, item);
+        }
+        if (!backward)
+            x += width_of(item);
+        pango_glyph_item_free(item);
+        item = rest;
+    }
+}
+
+/// Runs come in the order of the text, not of their places: so they are heard.
 void show(cairo_t* cairo, PangoLayout* layout, double x, double y)
 {
+    struct Run {
+        PangoGlyphItem* item;
+        double x, baseline;
+    };
+    std::vector<Run> runs;
     const char* text = pango_layout_get_text(layout);
     PangoLayoutIter* at = pango_layout_get_iter(layout);
     do {
@@ -63,15 +110,17 @@ void show(cairo_t* cairo, PangoLayout* layout, double x, double y)
             continue;
         PangoRectangle place;
         pango_layout_iter_get_run_extents(at, nullptr, &place);
-        const double baseline = pango_layout_iter_get_baseline(at);
         PangoGlyphItem* copy = pango_glyph_item_copy(run);
         give_space_back(copy, text);
-        cairo_move_to(cairo, x + static_cast<double>(place.x) / PANGO_SCALE,
-                      y + baseline / PANGO_SCALE);
-        pango_cairo_show_glyph_item(cairo, text, copy);
-        pango_glyph_item_free(copy);
+        runs.push_back({copy, x + static_cast<double>(place.x) / PANGO_SCALE,
+                        y + static_cast<double>(pango_layout_iter_get_baseline(at)) / PANGO_SCALE});
     } while (pango_layout_iter_next_run(at));
     pango_layout_iter_free(at);
+    std::sort(runs.begin(), runs.end(), [](const Run& first, const Run& second) {
+        return first.item->item->offset < second.item->item->offset;
+    });
+    for (const Run& run : runs)
+        show_run(cairo, text, run.item, run.x, run.baseline);
 }
 
 void set_colour(cairo_t* cairo, Colour colour)
@@ -99,7 +148,24 @@ struct Document::Inside {
     std::vector<std::string> alternatives;
     std::set<std::string> fonts;
     /// A page is rehearsed many times until everything fits: the same texts, over and over.
-    std::map<std::tuple<std::string, double, double, Weight, Align>, Extent> measured;
+    std::map<std::tuple<std::string, double, double, Weight, Align, double>, Extent> measured;
+
+    /// Some scripts have fonts with lines half as high again: then an even leading reads better.
+    void set_leading(const Style& style)
+    {
+        PangoAttrList* attributes = pango_attr_list_copy(pango_layout_get_attributes(layout));
+        pango_attr_list_filter(
+            attributes, [](PangoAttribute* one, void*) -> gboolean {
+                return one->klass->type == PANGO_ATTR_ABSOLUTE_LINE_HEIGHT;
+            },
+            nullptr);
+        if (style.leading > 0)
+            pango_attr_list_insert(attributes,
+                                   pango_attr_line_height_new_absolute(static_cast<int>(
+                                       style.size * style.leading * PANGO_SCALE)));
+        pango_layout_set_attributes(layout, attributes);
+        pango_attr_list_unref(attributes);
+    }
 
     Extent lay_out(std::string_view text, double width, const Style& style)
     {
@@ -110,8 +176,12 @@ struct Document::Inside {
         pango_layout_set_font_description(layout, font);
         pango_font_description_free(font);
         pango_layout_set_width(layout, static_cast<int>(width * PANGO_SCALE));
-        pango_layout_set_alignment(layout, style.align == Align::right ? PANGO_ALIGN_RIGHT
-                                                                       : PANGO_ALIGN_LEFT);
+        // pango's left and right are those of the paper; ours are where lines begin and end.
+        const bool right = (style.align == Align::right) != info.right_to_left;
+        pango_layout_set_alignment(layout, style.align == Align::centre ? PANGO_ALIGN_CENTER
+                                           : right                      ? PANGO_ALIGN_RIGHT
+                                                                        : PANGO_ALIGN_LEFT);
+        set_leading(style);
         // A space before each break: without it words run together for who hears the page.
         std::string spaced;
         for (const char one : text)
@@ -147,7 +217,12 @@ Document::Document(Paper paper, DocumentInfo info) : inside_(std::make_unique<In
     pango_cairo_context_set_resolution(in.context, 72);
     pango_context_set_language(in.context, pango_language_from_string(in.info.language.c_str()));
     pango_context_set_round_glyph_positions(in.context, FALSE);
+    if (in.info.right_to_left)
+        pango_context_set_base_dir(in.context, PANGO_DIRECTION_RTL);
     in.layout = pango_layout_new(in.context);
+    // Digits and Latin letters too begin at the right, with the lines around them.
+    if (in.info.right_to_left)
+        pango_layout_set_auto_dir(in.layout, FALSE);
     pango_layout_set_wrap(in.layout, PANGO_WRAP_WORD_CHAR);
     PangoAttrList* attributes = pango_attr_list_new();
     // Ligatures would cut the text that a screen reader gets; figures of one width align.
@@ -179,6 +254,11 @@ Size Document::size() const
     return size_of(inside_->paper);
 }
 
+bool Document::right_to_left() const
+{
+    return inside_->info.right_to_left;
+}
+
 void Document::next_page()
 {
     if (!rehearsing())
@@ -189,7 +269,7 @@ Extent Document::measure(std::string_view text, double width, const Style& style
 {
     if (!inside_->layout)
         return {};
-    const auto key = std::tuple(std::string(text), width, style.size, style.weight, style.align);
+    const auto key = std::tuple(std::string(text), width, style.size, style.weight, style.align, style.leading);
     const auto found = inside_->measured.find(key);
     if (found != inside_->measured.end())
         return found->second;

@@ -35,19 +35,21 @@ inline constexpr Colour hairline{0.72, 0.74, 0.77};
 inline constexpr Colour white{1, 1, 1};
 
 enum class Weight { regular = 400, medium = 500, semibold = 600, bold = 700 };
-enum class Align { left, right };
+enum class Align { left, right, centre }; ///< left is where lines begin
 
 struct Style {
     double size = 8.5;
     Weight weight = Weight::regular;
     Colour colour = ink;
     Align align = Align::left;
+    double leading = 0; ///< from line to line, in sizes; 0 as the font has it
 };
 
 struct DocumentInfo {
     std::string title;
     std::string language; ///< BCP 47, such as "en"
     std::string key_words;
+    bool right_to_left = false; ///< the language is: lines begin at the right
 };
 
 /// Height of a text and where its first line stands.
@@ -69,6 +71,7 @@ class Document {
     Document& operator=(const Document&) = delete;
 
     Size size() const;
+    bool right_to_left() const;
     void next_page();
 
     /// Lays a text out without drawing it. Long words break where they must.

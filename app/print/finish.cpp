@@ -72,7 +72,9 @@ std::string finished(const std::string& drawn, const DocumentInfo& info,
     };
     QPDFObjectHandle root = pdf.getRoot();
     root.replaceKey("/Lang", text(info.language));
-    root.replaceKey("/ViewerPreferences", QPDFObjectHandle::parse("<< /DisplayDocTitle true >>"));
+    root.replaceKey("/ViewerPreferences", QPDFObjectHandle::parse(info.right_to_left
+                                                 ? "<< /DisplayDocTitle true /Direction /R2L >>"
+                                                 : "<< /DisplayDocTitle true >>"));
     root.replaceKey("/MarkInfo", QPDFObjectHandle::parse("<< /Marked true >>"));
 
     QPDFObjectHandle about = QPDFObjectHandle::newDictionary();

@@ -71,6 +71,12 @@ QString Words::argument(const TextArg& arg) const
         return number(count->value);
     if (const auto* fixed = std::get_if<TextArg::Code>(&arg.value))
         return code(fixed->value);
+    if (const auto* time = std::get_if<TextArg::TimeOfDay>(&arg.value))
+        return time->full_hour ? hour(time->time) : clock(time->time);
+    if (const auto* day = std::get_if<TextArg::Date>(&arg.value))
+        return date(day->iso);
+    if (const auto* word = std::get_if<TextArg::Word>(&arg.value))
+        return of(word->id);
     const auto& part = std::get<TextArg::Part>(arg.value);
     return part.own.empty() ? of(part.id) : own(part.own);
 }

@@ -5,6 +5,7 @@
 #include "base/json.h"
 #include "base/time.h"
 
+#include <chrono>
 #include <string>
 #include <variant>
 #include <vector>
@@ -20,7 +21,11 @@ struct TextArg {
     struct Count { long value; bool operator==(const Count&) const = default; };
     struct Code { std::string value; bool operator==(const Code&) const = default; };
     struct Part { std::string id; LocalText own; bool operator==(const Part&) const = default; };
-    std::variant<Moment, Count, Code, Part> value;
+    /// On the wall, such as 22:05; `full_hour` for the hours of an axis, where the minutes are 0.
+    struct TimeOfDay { std::chrono::minutes time; bool full_hour = false; bool operator==(const TimeOfDay&) const = default; };
+    struct Date { std::string iso; bool operator==(const Date&) const = default; }; ///< yyyy-mm-dd
+    struct Word { std::string id; bool operator==(const Word&) const = default; }; ///< a text of its own
+    std::variant<Moment, Count, Code, Part, TimeOfDay, Date, Word> value;
     bool operator==(const TextArg&) const = default;
 };
 

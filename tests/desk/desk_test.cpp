@@ -50,7 +50,7 @@ TEST_F(Desk, HelpIsFineAndNothingIsBadUsage)
     EXPECT_NE(run("--help").out.find("estimate"), std::string::npos);
     EXPECT_EQ(run("").status, 2);
     EXPECT_EQ(run("dream").status, 2);
-    for (const char* command : {"estimate", "record", "verify", "align", "gather"}) {
+    for (const char* command : {"estimate", "record", "verify", "align", "gather", "sheet"}) {
         const Ran help = run(std::string(command) + " --help");
         EXPECT_EQ(help.status, 0);
         EXPECT_NE(help.out.find(std::string("usage: evenfall-desk ") + command), std::string::npos);
