@@ -356,17 +356,22 @@ class SqliteJournal final : public Journal {
     }
 };
 
-/// The longest intact beginning of a damaged journal, read without changing the file.
-std::vector<Entry> salvage(const std::filesystem::path& file, std::size_t& seen)
+/// The longest intact beginning of a damaged journal. Error (io): it is not the damage that keeps it
+/// from being read.
+Result<std::vector<Entry>> salvage(const std::filesystem::path& file, std::size_t& seen)
 {
     std::vector<Entry> entries;
     Database db;
-    if (db.open(file) == SQLITE_OK) {
+    int code = db.open(file);
+    if (code == SQLITE_OK) {
         db.run("PRAGMA locking_mode=EXCLUSIVE"); // a log is read without shared memory only so
         // Without it SQLite reads nothing of a file that is shorter than its header says.
         db.run("PRAGMA writable_schema=ON");
-        read_rows(db, entries); // as far as it goes
+        code = read_rows(db, entries); // as far as it goes
     }
+    const int primary = code & 0xff;
+    if (primary != SQLITE_DONE && primary != SQLITE_CORRUPT && primary != SQLITE_NOTADB && primary != SQLITE_ERROR)
+        return problem_of(code, "a damaged one cannot be read");
     seen = entries.size();
     entries.resize(intact_length(entries));
     return entries;
@@ -412,50 +417,101 @@ Status create_private(const std::filesystem::path& file)
 
 } // namespace
 
-Result<Opened> open_journal(const std::filesystem::path& file)
+namespace {
+
+Status rename_durably(const std::filesystem::path& from, const std::filesystem::path& to)
+{
+    if (::rename(from.c_str(), to.c_str()) != 0)
+        return io_problem("cannot rename to", to, errno);
+    return sync_folder(to.has_parent_path() ? to.parent_path() : ".");
+}
+
+/// From a copy: reading may roll the log in, and the damaged file stays as it was found.
+Result<std::vector<Entry>> salvage_from_copy(const std::filesystem::path& file, std::size_t& seen)
+{
+    std::filesystem::path copy = file;
+    copy += ".salvage";
+    std::error_code error, ignored;
+    for (const char* tail : {"", "-wal"}) {
+        if (!std::filesystem::exists(file.string() + tail, ignored))
+            continue;
+        std::filesystem::copy_file(file.string() + tail, copy.string() + tail, std::filesystem::copy_options::overwrite_existing, error);
+        // Of a file that cannot be read to its end the beginning is copied.
+        if (error && error.value() != EIO)
+            break;
+        error.clear();
+    }
+    Result<std::vector<Entry>> entries = error ? io_problem("cannot copy", file, error.value()) : salvage(copy, seen);
+    for (const char* tail : {"", "-wal", "-shm", "-journal"})
+        std::filesystem::remove(copy.string() + tail, ignored);
+    return entries;
+}
+
+Status opened_and_loaded(SqliteJournal& journal, const std::filesystem::path& file)
 {
     if (Status created = create_private(file); !created)
-        return created.problems();
-    std::unique_ptr<SqliteJournal> journal;
+        return created;
+    if (Status opened = journal.open(file); !opened)
+        return opened;
+    return journal.load();
+}
+
+/// A journal of its own with what was brought back; closed, so that it is one file.
+Status write_fresh(const std::filesystem::path& file, const std::vector<Entry>& entries)
+{
+    std::error_code ignored;
+    for (const char* tail : {"", "-wal", "-shm", "-journal"}) // of a run that did not get to its end
+        std::filesystem::remove(file.string() + tail, ignored);
+    {
+        SqliteJournal journal;
+        if (Status opened = opened_and_loaded(journal, file); !opened)
+            return opened;
+        if (Status adopted = journal.adopt(entries); !adopted)
+            return adopted;
+    }
+    if (std::filesystem::exists(file.string() + "-wal", ignored))
+        return Problem{Fault::io, "io", "", "journal: what was brought back could not be rolled in"};
+    return Done{};
+}
+
+} // namespace
+
+Result<Opened> open_journal(const std::filesystem::path& file)
+{
+    // A damaged journal is brought back in this order, so that at any moment something leads on: the new
+    // one is written whole beside it, the damaged one set aside, the new one renamed.
+    std::filesystem::path fresh = file;
+    fresh += ".new";
+    std::error_code ignored;
+    if (!std::filesystem::exists(std::filesystem::symlink_status(file, ignored)) && std::filesystem::exists(fresh, ignored)) {
+        if (Status renamed = rename_durably(fresh, file); !renamed)
+            return renamed.problems();
+    }
     Status status = Done{};
     for (int look = 1; look <= 2; ++look) { // a sound journal is not set aside for a fault of the moment
-        journal = std::make_unique<SqliteJournal>();
-        status = journal->open(file);
-        if (status)
-            status = journal->load();
+        auto journal = std::make_unique<SqliteJournal>();
+        status = opened_and_loaded(*journal, file);
         if (status)
             return Opened{std::move(journal), {}, 0, 0};
-        journal.reset();
         if (status.problems()[0].code != "damaged")
             return status.problems();
     }
+
+    std::size_t seen = 0;
+    const Result<std::vector<Entry>> kept = salvage_from_copy(file, seen);
+    if (!kept)
+        return kept.problems();
+    if (Status written = write_fresh(fresh, *kept); !written)
+        return written.problems();
     const Result<std::filesystem::path> aside = set_aside(file);
     if (!aside)
         return aside.problems();
-    std::size_t seen = 0;
-    // From a copy: reading may roll the log in, and the damaged file stays as it was found.
-    const std::vector<Entry> kept = [&] {
-        std::filesystem::path copy = file;
-        copy += ".salvage";
-        std::error_code ignored;
-        for (const char* tail : {"", "-wal"})
-            std::filesystem::copy_file(aside->string() + tail, copy.string() + tail, std::filesystem::copy_options::overwrite_existing, ignored);
-        std::vector<Entry> entries = salvage(copy, seen);
-        for (const char* tail : {"", "-wal", "-shm", "-journal"})
-            std::filesystem::remove(copy.string() + tail, ignored);
-        return entries;
-    }();
-    if (Status created = create_private(file); !created)
-        return created.problems();
-    journal = std::make_unique<SqliteJournal>();
-    status = journal->open(file);
-    if (status)
-        status = journal->load();
-    if (status)
-        status = journal->adopt(kept);
-    if (!status)
+    if (Status renamed = rename_durably(fresh, file); !renamed)
+        return renamed.problems();
+    auto journal = std::make_unique<SqliteJournal>();
+    if (status = opened_and_loaded(*journal, file); !status)
         return status.problems();
-    return Opened{std::move(journal), *aside, kept.size(), seen - kept.size()};
+    return Opened{std::move(journal), *aside, kept->size(), seen - kept->size()};
 }
 
 } // namespace evenfall

@@ -11,6 +11,7 @@
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
+#include <fstream>
 #include <functional>
 #include <sqlite3.h>
 
@@ -164,6 +165,60 @@ INSTANTIATE_TEST_SUITE_P(
                     Kind{"EIO_on_truncate", Disk::Call::truncate, Disk::Error::input_output},
                     Kind{"EIO_on_remove", Disk::Call::remove, Disk::Error::input_output}),
     [](const auto& one) { return std::string(one.param.name); });
+
+TEST(DamagedJournal, IsBroughtBack_WhicheverCallFailsMeanwhile)
+{
+    const auto begin = Clock::now();
+    long faults = 0, told = 0;
+    for (const Disk::Call call : {Disk::Call::open, Disk::Call::read, Disk::Call::write, Disk::Call::sync, Disk::Call::truncate, Disk::Call::remove}) {
+        for (const bool sticking : {false, true}) {
+            for (long nth = 1;; ++nth) {
+                SCOPED_TRACE("call " + std::to_string(nth) + " of sort " + std::to_string(static_cast<int>(call)) + (sticking ? " and after" : ""));
+                Disk disk;
+                disk.leave_out_syncs(true);
+                ScratchFolder folder;
+                const std::filesystem::path file = folder / "journal.db";
+                std::vector<Entry> said;
+                {
+                    const Result<Opened> opened = open_journal(file);
+                    ASSERT_TRUE(opened.ok());
+                    for (int n = 1; n <= 40; ++n)
+                        said.push_back(*opened->journal->append(test::stamp_at(n), "answer", "tap-" + std::to_string(100 + n), std::string(200, 'v')));
+                }
+                std::string bytes = test::bytes_of(file);
+                bytes.replace(bytes.find("tap-130"), 3, "TAP");
+                std::ofstream(file, std::ios::binary) << bytes;
+                said.resize(29);
+
+                disk.fail(call, nth, Disk::Error::input_output, sticking);
+                bool set_aside = false;
+                {
+                    const Result<Opened> first = open_journal(file);
+                    if (first) {
+                        set_aside = !first->set_aside.empty();
+                        ASSERT_TRUE(same(first->journal->entries(), said));
+                    } else {
+                        ++told;
+                    }
+                }
+                const bool failed = disk.failed();
+                disk.mend();
+                const Result<Opened> then = open_journal(file);
+                ASSERT_TRUE(then.ok()) << test::all_told(then.problems());
+                ASSERT_TRUE(same(then->journal->entries(), said)) << then->journal->entries().size() << " entries";
+                set_aside = set_aside || std::filesystem::exists(folder / "journal-damaged-1.db");
+                EXPECT_TRUE(set_aside);
+                ASSERT_EQ(test::bytes_of(folder / "journal-damaged-1.db"), bytes) << "as it was found";
+                if (!failed)
+                    break;
+                ++faults;
+            }
+        }
+    }
+    EXPECT_GT(told, 20);
+    std::printf("a damaged journal: %ld faults while it is brought back, %ld told, all that was readable is there; %.1f s\n", faults, told,
+                seconds_since(begin));
+}
 
 // No memory: SQLite's own allocator with a count in front.
 
