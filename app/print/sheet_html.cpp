@@ -91,49 +91,50 @@ class SheetPage {
 
 constexpr const char* style = R"css(
 * { box-sizing: border-box; }
-body { font-family: Inter, "Noto Sans", "Noto Sans Arabic", Arial, sans-serif; line-height: 1.3; color: #000;
+body { font-family: Inter, "Noto Sans", "Noto Sans Arabic", Arial, sans-serif; line-height: 1.25; color: #000;
   background: #fff; max-width: 46em; margin: 0 auto; padding: 1em; }
-h1 { font-size: 1.65em; margin: 0; } p { margin: .2em 0; }
-h2 { font-size: 1.35em; margin: 1em 0 .4em; border-bottom: 2px solid #000; break-after: avoid; }
+h1 { font-size: 1.65em; margin: 0; } p { margin: .1em 0; }
+h2 { font-size: 1.35em; margin: .6em 0 .3em; border-bottom: 2px solid #000; break-after: avoid; }
 h3 { font-size: 1em; margin: 0; break-after: avoid; }
 .contact { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 1em; border: 3px solid #000; border-radius: .5em;
   padding: .7em; margin: .6em 0; break-inside: avoid; }
 .phone { font-size: 2.4em; font-weight: 700; line-height: 1.15; margin: 0; }
 .phone a { color: inherit; text-decoration: none; }
 .match { text-align: center; } .code { font-size: 1.4em; font-weight: 700; } .qr { width: 8em; height: 8em; display: block; margin: 0 auto; }
-.caution { border: 2px solid #000; border-radius: .4em; background: #ebebeb; padding: .4em .6em .4em 2.6em; margin: .4em 0;
+.caution { border: 2px solid #000; border-radius: .4em; background: #ebebeb; padding: .25em .5em .25em 2.4em; margin: .25em 0;
   position: relative; break-inside: avoid; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
-[dir=rtl] .caution { padding: .4em 2.6em .4em .6em; }
-.caution::before { content: "!"; position: absolute; inset-inline-start: .6em; top: .45em; width: 1.4em; height: 1.4em;
+[dir=rtl] .caution { padding: .25em 2.4em .25em .5em; }
+.caution::before { content: "!"; position: absolute; inset-inline-start: .5em; top: .3em; width: 1.4em; height: 1.4em;
   line-height: 1.4em; border-radius: 50%; text-align: center; background: #000; color: #fff; font-weight: 700;
   print-color-adjust: exact; -webkit-print-color-adjust: exact; }
 ul, ol { margin: .4em 0; padding: 0; list-style: none; }
 ul.plain { list-style: disc; padding-inline-start: 1.2em; columns: 2; }
-ul.things { display: grid; grid-template-columns: repeat(auto-fill, minmax(13em, 1fr)); gap: .3em; }
+ul.things { display: grid; grid-template-columns: repeat(3, 1fr); gap: .2em .6em; }
+ul.pairs { display: grid; grid-template-columns: 1fr 1fr; gap: .3em 1.2em; } ul.pairs li { margin: 0; } ul.pairs .wide, ul.pairs li:last-child:nth-child(odd) { grid-column: 1 / -1; }
 ul.things li { display: flex; align-items: center; gap: .5em; break-inside: avoid; }
 .box { display: inline-block; flex: none; width: 1em; height: 1em; border: 2px solid #000; border-radius: 2px; }
-.thing { width: 3em; height: 3em; flex: none; }
-li.step { display: flex; gap: .8em; align-items: flex-start; margin: .6em 0; break-inside: avoid; }
+.thing { width: 2.6em; height: 2.6em; flex: none; }
+li.step { display: flex; gap: .6em; align-items: flex-start; margin: .35em 0; break-inside: avoid; }
 li.step > div { flex: 1; min-width: 0; }
-.figure { width: 7em; height: 7em; flex: none; } .small { width: 4.5em; height: 4.5em; }
+.figure { width: 5.8em; height: 5.8em; flex: none; } .small { width: 3.9em; height: 3.9em; }
 .number { flex: none; width: 1.8em; height: 1.8em; line-height: 1.8em; border-radius: 50%; text-align: center; background: #000;
   color: #fff; font-weight: 700; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
 .right::before { content: "\2713\00a0"; font-weight: 700; }
-.light { width: 11em; height: 1.3em; flex: none; border: 2px solid #000; border-radius: 3px; }
-.diary { break-before: page; }
+.light { width: 6em; height: 1.2em; flex: none; border: 2px solid #000; border-radius: 3px; }
+.diary { break-before: page; } .diary .contact { border: 0; padding: 0; margin: 0; } .diary .qr { width: 5.5em; height: 5.5em; margin: 0; }
 .write { display: inline-block; border-bottom: 1px solid #000; min-width: 7em; height: 1.2em; }
 .lines { border-bottom: 1px solid #000; height: 1.8em; }
-table { border-collapse: collapse; width: 100%; margin: .6em 0; break-inside: avoid; table-layout: fixed; }
-td { border: 1px solid #000; height: 1.9em; background: linear-gradient(90deg, transparent calc(50% - .5px), #999 50%, transparent calc(50% + .5px)); }
+table { border-collapse: collapse; width: 100%; margin: .4em 0; break-inside: avoid; table-layout: fixed; }
+td { border: 1px solid #000; height: 1.7em; background: linear-gradient(90deg, transparent calc(50% - .5px), #999 50%, transparent calc(50% + .5px)); }
 thead th { font-weight: 400; font-size: .85em; text-align: start; }
 tbody th { font-weight: 400; text-align: start; width: 30%; padding-inline-end: .4em; }
-thead th:first-child { width: 30%; }
-li.question { display: flex; flex-wrap: wrap; justify-content: space-between; gap: .3em 1em; margin: .5em 0; break-inside: avoid; }
+thead td { width: 30%; border: 0; background: none; height: auto; }
+li.question { display: flex; flex-wrap: wrap; justify-content: space-between; gap: .3em 1em; margin: .4em 0; break-inside: avoid; }
 li.question > span:first-child { flex: 1 1 18em; }
 li.question.wide > span:first-child { flex-basis: 100%; } li.question .lines { flex-basis: 100%; }
-@page { margin: 12mm; }
+@page { margin: 11mm; }
 @media print { body { max-width: none; padding: 0; margin: 0; } }
-@media (max-width: 30em) { ul.plain { columns: 1; } .figure { width: 5em; height: 5em; } }
+@media screen and (max-width: 40em) { ul.plain { columns: 1; } ul.things, ul.pairs { grid-template-columns: 1fr; } .figure { width: 5em; height: 5em; } }
 )css";
 
 Result<std::string> SheetPage::make()
@@ -196,7 +197,7 @@ void SheetPage::section(const SheetSection& section)
         if (kind == Kind::step)
             out_ << "<ol start=\"" << blocks[i].number << "\">\n";
         else
-            out_ << (kind == Kind::bullet ? "<ul class=\"plain\">\n" : kind == Kind::tick ? "<ul class=\"things\">\n" : "<ul>\n");
+            out_ << (kind == Kind::bullet ? "<ul class=\"plain\">\n" : kind == Kind::tick ? "<ul class=\"things\">\n" : "<ul class=\"pairs\">\n");
         for (; i < blocks.size() && blocks[i].kind == kind; ++i)
             block(blocks[i]);
         out_ << (kind == Kind::step ? "</ol>\n" : "</ul>\n");
@@ -234,7 +235,7 @@ void SheetPage::block(const SheetBlock& one)
     case Kind::step: break;
     }
     const bool numbered = one.kind == Kind::step;
-    out_ << "<li class=\"step\"" << (numbered ? " value=\"" + std::to_string(one.number) + "\">" : ">");
+    out_ << (one.kind == Kind::chore && !one.cautions.empty() ? "<li class=\"step wide\"" : "<li class=\"step\"") << (numbered ? " value=\"" + std::to_string(one.number) + "\">" : ">");
     picture(one.figure, title, numbered && one.body.id != "sheet.like" ? "figure" : "figure small");
     if (numbered)
         out_ << "<span class=\"number\">" << escaped(words_.number(one.number)) << "</span>";
