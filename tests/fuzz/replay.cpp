@@ -108,10 +108,14 @@ int main(int count, char** words)
         std::fprintf(stderr, "usage: %s FOLDER [SECONDS [FIRST]] | --write FOLDER\n", words[0]);
         return 2;
     }
-    for (const int signal : {SIGSEGV, SIGABRT, SIGFPE, SIGBUS, SIGALRM})
+    for (const int signal : {SIGABRT, SIGALRM})
         std::signal(signal, on_signal);
+    // The sanitizers tell more of the others than we can.
     if (__sanitizer_set_death_callback)
         __sanitizer_set_death_callback(last_words);
+    else
+        for (const int signal : {SIGSEGV, SIGFPE, SIGBUS})
+            std::signal(signal, on_signal);
     std::vector<std::string> files = fuzz::seeds();
     if (std::strcmp(words[1], "--write") == 0 && count == 3) {
         fs::create_directories(words[2]);
