@@ -701,10 +701,12 @@ class SheetPages {
         for (const SheetDiary& one : sheet_.diaries) {
             turn();
             // As much room to write as the page has.
-            for (const double air : {1.5, 1.3, 1.15, 1.0}) {
+            for (const double air : {1.5, 1.3, 1.15, 1.0, 0.9, 0.8}) {
                 air_ = air;
                 if (height([&] { diary(one); }) <= full())
                     break;
+                if (air < 0.85)
+                    air_ = 1; // it goes over to the next page anyway
             }
             diary(one);
         }
@@ -796,7 +798,7 @@ class SheetPages {
 
     void question(const SheetQuestion& question, const std::string& unsure)
     {
-        const double first = page_.measure("X", 100, m_.text).height, air = m_.text.size * (0.55 + (air_ - 1) * 1.4);
+        const double first = page_.measure("X", 100, m_.text).height, air = m_.text.size * std::max(0.2, 0.55 + (air_ - 1) * 1.4);
         page_.tagged("LI", [&] {
             page_.tagged("LBody", [&] {
                 const std::string title = say(question.title);

@@ -55,7 +55,7 @@ std::string tool(const std::string& command)
 }
 
 /// What the reader finds; it also complains that there is no desktop to tell about it.
-std::string square_in(const std::string& picture) { return tool("(zbarimg -q --raw " + picture + " 2>/dev/null)"); }
+std::string square_in(const std::string& picture) { return tool("(zbarimg -q --raw " + picture + " 2>/dev/null || true)"); }
 
 VisitWithKit visit_of(const std::string& kit, WritingHand hand = WritingHand::right)
 {
@@ -329,12 +329,17 @@ TEST_P(SheetPdf, IsGreyOnly)
 
 TEST_P(SheetPdf, QrCodeIsReadBackFromThePrintedPages)
 {
-    const int last = pages();
-    for (const int page : {1, last}) {
+    const auto square_on = [&](int page) {
         const std::string picture = (folder.path() / "page").string();
         tool("pdftoppm -r 150 -gray -png -singlefile -f " + std::to_string(page) + " -l " + std::to_string(page) + " " + path + " " + picture);
-        EXPECT_EQ(square_in(picture + ".png"), "SM-0417\n") << page;
-    }
+        return square_in(picture + ".png");
+    };
+    EXPECT_EQ(square_on(1), "SM-0417\n");
+    // On the first page of the diary, which is the last page or, in large print, the one before.
+    const int last = pages();
+    const std::string found = square_on(last);
+    EXPECT_EQ(found.empty() ? square_on(last - 1) : found, "SM-0417\n");
+    EXPECT_TRUE(GetParam().large || !found.empty());
 }
 
 TEST_P(SheetPdf, IsTheSameWhenMadeAgain)
