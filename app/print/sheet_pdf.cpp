@@ -756,19 +756,34 @@ class SheetPages {
         // Half of the last hour's name stands out over the end.
         const double last = page_.measure(say(diary.hours.back()), 200, m_.small).width / 2 + 1;
         const double cell = (width_ - label - last) / columns;
+        Style centred = m_.small;
+        centred.align = Align::centre;
+        const auto hours = [&](bool heard) {
+            double high = 0;
+            for (int i = 0; i <= columns; ++i) {
+                const auto name = [&] {
+                    high = put(label + (i - 0.5) * cell, y_, cell, say(diary.hours[static_cast<std::size_t>(i)]), centred).height;
+                };
+                if (heard)
+                    page_.tagged("TH", name);
+                else
+                    name();
+            }
+            y_ += high + 2;
+        };
         page_.tagged("Table", [&] {
-            page_.tagged("TR", [&] {
-                Style centred = m_.small;
-                centred.align = Align::centre;
-                double high = 0;
-                for (int i = 0; i <= columns; ++i)
-                    page_.tagged("TH", [&] {
-                        high = put(label + (i - 0.5) * cell, y_, cell, say(diary.hours[static_cast<std::size_t>(i)]), centred).height;
-                    });
-                y_ += high + 2;
-            });
-            for (std::size_t i = 0; i < diary.rows.size(); ++i)
-                grid_line(diary, diary.rows[i], label, cell, columns, i == 0);
+            page_.tagged("TR", [&] { hours(true); });
+            bool first = true;
+            for (const Text& row : diary.rows) {
+                const auto draw = [&] { grid_line(diary, row, label, cell, columns, first); };
+                if (!fits(height(draw))) {
+                    turn();
+                    hours(false); // seen once more; heard once
+                    first = true;
+                }
+                draw();
+                first = false;
+            }
         });
     }
     void grid_line(const SheetDiary& diary, const Text& name, double label, double cell, int columns, bool first)
