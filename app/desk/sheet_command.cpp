@@ -23,12 +23,15 @@ namespace {
 
 namespace fs = std::filesystem;
 
-std::string usage()
-{
-    return "usage: evenfall-desk sheet --visit VISIT.json [--lang L] [--paper a4|letter] [--large] [--html] --out FILE\n"
-           "       evenfall-desk sheet --visits DIR [--lang L] [--paper a4|letter] [--large] [--html] --out DIR\n"
-           "  The take-home sheet of a visit with the paper diary, as a PDF, or with --html as one HTML file. With\n"
-           "  --visits one for each visit file (*.json) of a folder, called <study code>.pdf or .html. The language\n"
+std::string usage() {
+    return "usage: evenfall-desk sheet --visit VISIT.json [--lang L] [--paper a4|letter] [--large] "
+           "[--html] --out FILE\n"
+           "       evenfall-desk sheet --visits DIR [--lang L] [--paper a4|letter] [--large] "
+           "[--html] --out DIR\n"
+           "  The take-home sheet of a visit with the paper diary, as a PDF, or with --html as one "
+           "HTML file. With\n"
+           "  --visits one for each visit file (*.json) of a folder, called <study code>.pdf or "
+           ".html. The language\n"
            "  is the visit's unless --lang names another: " +
            Words::languages().join(QStringLiteral(", ")).toStdString() +
            ". Files of that name are replaced. --kits DIR is\n"
@@ -45,8 +48,7 @@ struct Order {
 };
 
 /// One folder of figures, each read once and only where a sheet shows it.
-Result<FigureStore> load_figures(const fs::path& folder, const Sheet& sheet)
-{
+Result<FigureStore> load_figures(const fs::path& folder, const Sheet& sheet) {
     std::map<std::string, std::string> files;
     std::vector<std::string> ids = figures_of(sheet);
     ids.emplace_back("shapes");
@@ -62,21 +64,23 @@ Result<FigureStore> load_figures(const fs::path& folder, const Sheet& sheet)
     return store;
 }
 
-std::string shipped() { return Words::languages().join(QStringLiteral(", ")).toStdString(); }
+std::string shipped() {
+    return Words::languages().join(QStringLiteral(", ")).toStdString();
+}
 
 struct Made {
     std::string code, bytes;
 };
 
-Result<Made> make(const fs::path& file, const Order& order)
-{
+Result<Made> make(const fs::path& file, const Order& order) {
     const Result<VisitWithKit> visit = load_visit(file, order.kit_folders);
     if (!visit)
         return visit.problems();
     const std::string language = order.language.value_or(visit->visit.language);
     if (!Words::languages().contains(QString::fromStdString(language)))
         return Problem{Fault::malformed, "unknown_language", "/language",
-                       "there is no language \"" + language + "\" here; right would be one of: " + shipped()};
+                       "there is no language \"" + language +
+                           "\" here; right would be one of: " + shipped()};
     const Result<Plan> plan = make_plan(visit->kit, visit->visit.hand);
     if (!plan)
         return plan.problems();
@@ -87,15 +91,16 @@ Result<Made> make(const fs::path& file, const Order& order)
     if (!figures)
         return figures.problems();
     const Words words(QString::fromStdString(language), visit->visit.zone);
-    Result<std::string> bytes = order.html ? print::sheet_html(*sheet, sheet_words(words), *figures, order.form.large)
-                                           : print::sheet_pdf(*sheet, sheet_words(words), *figures, order.form);
+    Result<std::string> bytes =
+        order.html ? print::sheet_html(*sheet, sheet_words(words), *figures, order.form.large)
+                   : print::sheet_pdf(*sheet, sheet_words(words), *figures, order.form);
     if (!bytes)
         return bytes.problems();
     return Made{sheet->code, std::move(*bytes)};
 }
 
-int one_sheet(const std::string& file, const std::string& to, const Order& order, std::ostream& err)
-{
+int one_sheet(const std::string& file, const std::string& to, const Order& order,
+              std::ostream& err) {
     const Result<Made> made = make(file, order);
     if (!made)
         return report(file, made.problems(), err);
@@ -104,8 +109,8 @@ int one_sheet(const std::string& file, const std::string& to, const Order& order
     return 0;
 }
 
-int many_sheets(const std::string& from, const std::string& to, const Order& order, std::ostream& out, std::ostream& err)
-{
+int many_sheets(const std::string& from, const std::string& to, const Order& order,
+                std::ostream& out, std::ostream& err) {
     std::vector<fs::path> files;
     std::error_code error;
     for (fs::directory_iterator at(from, error), end; !error && at != end; at.increment(error))
@@ -115,7 +120,10 @@ int many_sheets(const std::string& from, const std::string& to, const Order& ord
         return report(from, {io_problem("cannot read the folder", from, error.value())}, err);
     std::sort(files.begin(), files.end());
     if (files.empty())
-        return report(from, {{Fault::refused, "no_visits", "", "no visit in this folder; right would be files *.json"}}, err);
+        return report(from,
+                      {{Fault::refused, "no_visits", "",
+                        "no visit in this folder; right would be files *.json"}},
+                      err);
     OutFolder folder(to);
     if (const Status made = folder.make(); !made)
         return report(to, made.problems(), err);
@@ -129,8 +137,12 @@ int many_sheets(const std::string& from, const std::string& to, const Order& ord
         }
         const auto [first, fresh] = whose.try_emplace(made->code, file);
         if (!fresh) {
-            status = std::max(status, report(file.string(), {{Fault::refused, "code_twice", "/code", "\"" + made->code + "\" is also the code of " +
-                                                              first->second.string() + "; right would be a code of its own"}}, err));
+            status = std::max(status, report(file.string(),
+                                             {{Fault::refused, "code_twice", "/code",
+                                               "\"" + made->code + "\" is also the code of " +
+                                                   first->second.string() +
+                                                   "; right would be a code of its own"}},
+                                             err));
             continue;
         }
         const fs::path name = fs::path(to) / (made->code + (order.html ? ".html" : ".pdf"));
@@ -143,17 +155,19 @@ int many_sheets(const std::string& from, const std::string& to, const Order& ord
 
 } // namespace
 
-int sheet_command(std::span<const std::string> args, std::ostream& out, std::ostream& err)
-{
+int sheet_command(std::span<const std::string> args, std::ostream& out, std::ostream& err) {
     int status = 0;
-    const std::optional<Arguments> arguments =
-        begin_command(args, {"--large", "--html"}, {"--visit", "--visits", "--lang", "--paper", "--out", "--kits"}, usage(), out, err, status);
+    const std::optional<Arguments> arguments = begin_command(
+        args, {"--large", "--html"},
+        {"--visit", "--visits", "--lang", "--paper", "--out", "--kits"}, usage(), out, err, status);
     if (!arguments)
         return status;
-    const std::optional<std::string> visit = arguments->option("--visit"), visits = arguments->option("--visits"),
+    const std::optional<std::string> visit = arguments->option("--visit"),
+                                     visits = arguments->option("--visits"),
                                      to = arguments->option("--out");
     if (visit.has_value() == visits.has_value() || !arguments->rest.empty())
-        return bad_usage("sheet takes --visit and one visit file, or --visits and one folder", usage(), err);
+        return bad_usage("sheet takes --visit and one visit file, or --visits and one folder",
+                         usage(), err);
     if (!to)
         return bad_usage(visit ? "sheet needs --out FILE" : "sheet needs --out DIR", usage(), err);
     Order order;
@@ -161,15 +175,19 @@ int sheet_command(std::span<const std::string> args, std::ostream& out, std::ost
     order.form.large = arguments->has("--large");
     const std::string paper = arguments->option("--paper").value_or("a4");
     if (paper != "a4" && paper != "letter")
-        return bad_usage("there is no paper \"" + paper + "\"; right would be a4 or letter", usage(), err);
+        return bad_usage("there is no paper \"" + paper + "\"; right would be a4 or letter",
+                         usage(), err);
     order.form.paper = paper == "a4" ? print::Paper::a4 : print::Paper::letter;
     order.language = arguments->option("--lang");
     if (order.language && !Words::languages().contains(QString::fromStdString(*order.language)))
-        return bad_usage("there is no language \"" + *order.language + "\"; right would be one of: " + shipped(), usage(), err);
+        return bad_usage("there is no language \"" + *order.language +
+                             "\"; right would be one of: " + shipped(),
+                         usage(), err);
     if (const auto named = arguments->option("--kits"))
         order.kit_folders.emplace_back(*named);
     fs::path assets = EVENFALL_ASSETS_DIR;
-    if (const char* named = std::getenv("EVENFALL_ASSETS"); named && fs::exists(fs::path(named) / "figures"))
+    if (const char* named = std::getenv("EVENFALL_ASSETS");
+        named && fs::exists(fs::path(named) / "figures"))
         assets = named;
     if (const char* named = std::getenv("EVENFALL_ASSETS"))
         order.kit_folders.emplace_back(fs::path(named) / "kits");

@@ -11,8 +11,8 @@ typedef struct _cairo cairo_t;
 
 namespace evenfall::print {
 
-/// A drawing in SVG, ready to be drawn as vectors. Its empty edges are cut off: what there is to see
-/// fills the place it gets.
+/// A drawing in SVG, ready to be drawn as vectors. Its empty edges are cut off: what there is to
+/// see fills the place it gets.
 class Drawing {
   public:
     /// Refused: not an SVG that librsvg can read.

@@ -11,7 +11,7 @@ namespace evenfall::print {
 
 /// A QR code (ISO/IEC 18004) as rows of dark and light squares, without its quiet zone.
 struct QrCode {
-    int size = 0; ///< squares on each side
+    int size = 0;           ///< squares on each side
     std::vector<bool> dark; ///< row by row
     bool at(int x, int y) const { return dark[static_cast<std::size_t>(y * size + x)]; }
 };

@@ -6,8 +6,8 @@
 
 namespace evenfall::print {
 
-Result<std::string> sheet_figure(const FigureStore& figures, const SheetFigure& figure, WritingHand hand)
-{
+Result<std::string> sheet_figure(const FigureStore& figures, const SheetFigure& figure,
+                                 WritingHand hand) {
     FigureRequest request;
     request.id = figure.id;
     request.tone = Tone::print;
@@ -24,8 +24,7 @@ Result<std::string> sheet_figure(const FigureStore& figures, const SheetFigure& 
     }
 }
 
-Text hours_of(const Sheet& sheet, const SheetWords& words)
-{
+Text hours_of(const Sheet& sheet, const SheetWords& words) {
     Text text = sheet.hours;
     text.args = {TextArg{TextArg::Part{"", {{words.language, words.hours(sheet.clinic)}}}}};
     return text;

@@ -13,17 +13,27 @@ namespace {
 
 using Kind = SheetBlock::Kind;
 
-std::string escaped(const std::string& text)
-{
+std::string escaped(const std::string& text) {
     std::string out;
     for (const char one : text) {
         switch (one) {
-        case '&': out += "&amp;"; break;
-        case '<': out += "&lt;"; break;
-        case '>': out += "&gt;"; break;
-        case '"': out += "&quot;"; break;
-        case '\n': out += "<br>"; break;
-        default: out += one;
+        case '&':
+            out += "&amp;";
+            break;
+        case '<':
+            out += "&lt;";
+            break;
+        case '>':
+            out += "&gt;";
+            break;
+        case '"':
+            out += "&quot;";
+            break;
+        case '\n':
+            out += "<br>";
+            break;
+        default:
+            out += one;
         }
     }
     return out;
@@ -32,8 +42,7 @@ std::string escaped(const std::string& text)
 class SheetPage {
   public:
     SheetPage(const Sheet& sheet, const SheetWords& words, const FigureStore& figures, bool large)
-        : sheet_(sheet), words_(words), figures_(figures), large_(large)
-    {}
+        : sheet_(sheet), words_(words), figures_(figures), large_(large) {}
 
     Result<std::string> make();
 
@@ -46,10 +55,11 @@ class SheetPage {
     Problems problems_;
 
     std::string say(const Text& text) const { return escaped(words_.text(text)); }
-    std::string code(const std::string& value) const { return "<bdi>" + escaped(words_.code(value)) + "</bdi>"; }
+    std::string code(const std::string& value) const {
+        return "<bdi>" + escaped(words_.code(value)) + "</bdi>";
+    }
 
-    void picture(const SheetFigure& figure, const std::string& alternative, const char* kind)
-    {
+    void picture(const SheetFigure& figure, const std::string& alternative, const char* kind) {
         const Result<std::string> svg = sheet_figure(figures_, figure, sheet_.hand);
         if (!svg) {
             if (problems_.empty())
@@ -60,10 +70,10 @@ class SheetPage {
         out_ << "<svg class=\"" << kind << "\" role=\"img\" aria-label=\"" << alternative << "\""
              << svg->substr(at + 4);
     }
-    void qr(const QrCode& qr)
-    {
+    void qr(const QrCode& qr) {
         const int side = qr.size + 2 * quiet_zone;
-        out_ << "<svg class=\"qr\" role=\"img\" aria-label=\"" << say(sheet_.qr) << "\" viewBox=\"0 0 " << side << ' ' << side
+        out_ << "<svg class=\"qr\" role=\"img\" aria-label=\"" << say(sheet_.qr)
+             << "\" viewBox=\"0 0 " << side << ' ' << side
              << "\" shape-rendering=\"crispEdges\"><path d=\"";
         for (int y = 0; y < qr.size; ++y)
             for (int x = 0; x < qr.size; ++x)
@@ -71,8 +81,7 @@ class SheetPage {
                     out_ << 'M' << x + quiet_zone << ' ' << y + quiet_zone << "h1v1h-1z";
         out_ << "\"/></svg>\n";
     }
-    void caution(const std::vector<std::string>& words, bool first_bold)
-    {
+    void caution(const std::vector<std::string>& words, bool first_bold) {
         out_ << "<div class=\"caution\">";
         bool bold = first_bold;
         for (const std::string& one : words) {
@@ -137,15 +146,16 @@ li.question.wide > span:first-child { flex-basis: 100%; } li.question .lines { f
 @media screen and (max-width: 40em) { ul.plain { columns: 1; } ul.things, ul.pairs { grid-template-columns: 1fr; } .figure { width: 5em; height: 5em; } }
 )css";
 
-Result<std::string> SheetPage::make()
-{
+Result<std::string> SheetPage::make() {
     const Result<QrCode> square = qr_code(sheet_.code);
     if (!square)
         return square.problems();
-    out_ << "<!DOCTYPE html>\n<!-- SPDX-License-Identifier: Apache-2.0 -->\n<html lang=\"" << escaped(words_.language) << "\" dir=\""
-         << (words_.right_to_left ? "rtl" : "ltr") << "\">\n<head>\n<meta charset=\"utf-8\">\n"
-         << "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>" << say(sheet_.title) << ", "
-         << escaped(sheet_.code) << "</title>\n<style>" << style << "body { font-size: " << (large_ ? 18 : 14)
+    out_ << "<!DOCTYPE html>\n<!-- SPDX-License-Identifier: Apache-2.0 -->\n<html lang=\""
+         << escaped(words_.language) << "\" dir=\"" << (words_.right_to_left ? "rtl" : "ltr")
+         << "\">\n<head>\n<meta charset=\"utf-8\">\n"
+         << "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>"
+         << say(sheet_.title) << ", " << escaped(sheet_.code) << "</title>\n<style>" << style
+         << "body { font-size: " << (large_ ? 18 : 14)
          << "pt; }\n</style>\n</head>\n<body>\n<main>\n";
     heading(*square);
     for (const SheetSection& one : sheet_.sections)
@@ -158,17 +168,18 @@ Result<std::string> SheetPage::make()
     return out_.str();
 }
 
-void SheetPage::heading(const QrCode& square)
-{
+void SheetPage::heading(const QrCode& square) {
     const auto phone = [this](const std::string& number) {
         std::string dial;
         for (const char one : number)
             if ((one >= '0' && one <= '9') || one == '+')
                 dial += one;
-        out_ << "<p class=\"phone\"><a href=\"tel:" << dial << "\">" << code(number) << "</a></p>\n";
+        out_ << "<p class=\"phone\"><a href=\"tel:" << dial << "\">" << code(number)
+             << "</a></p>\n";
     };
-    out_ << "<h1>" << say(sheet_.title) << "</h1>\n<p>" << escaped(sheet_.clinic.name) << "</p>\n<div class=\"contact\"><div>\n<p><strong>"
-         << say(sheet_.call) << "</strong></p>\n";
+    out_ << "<h1>" << say(sheet_.title) << "</h1>\n<p>" << escaped(sheet_.clinic.name)
+         << "</p>\n<div class=\"contact\"><div>\n<p><strong>" << say(sheet_.call)
+         << "</strong></p>\n";
     phone(sheet_.clinic.phone);
     if (!sheet_.clinic.hours.empty())
         out_ << "<p>" << say(hours_of(sheet_, words_)) << "</p>\n";
@@ -176,7 +187,8 @@ void SheetPage::heading(const QrCode& square)
         out_ << "<p><strong>" << say(sheet_.outside_hours) << ":</strong></p>\n";
         phone(sheet_.clinic.phone_outside_hours);
     }
-    out_ << "</div><div class=\"match\">\n<p>" << say(sheet_.code_title) << "</p>\n<p class=\"code\">" << code(sheet_.code) << "</p>\n";
+    out_ << "</div><div class=\"match\">\n<p>" << say(sheet_.code_title)
+         << "</p>\n<p class=\"code\">" << code(sheet_.code) << "</p>\n";
     qr(square);
     if (!sheet_.kit_label.empty())
         out_ << "<p>" << escaped(sheet_.kit_label) << "</p>\n";
@@ -184,8 +196,7 @@ void SheetPage::heading(const QrCode& square)
     caution({say(sheet_.emergency)}, false);
 }
 
-void SheetPage::section(const SheetSection& section)
-{
+void SheetPage::section(const SheetSection& section) {
     out_ << "<section>\n<h2>" << say(section.title) << "</h2>\n";
     const auto& blocks = section.blocks;
     for (std::size_t i = 0; i < blocks.size();) {
@@ -197,7 +208,9 @@ void SheetPage::section(const SheetSection& section)
         if (kind == Kind::step)
             out_ << "<ol start=\"" << blocks[i].number << "\">\n";
         else
-            out_ << (kind == Kind::bullet ? "<ul class=\"plain\">\n" : kind == Kind::tick ? "<ul class=\"things\">\n" : "<ul class=\"pairs\">\n");
+            out_ << (kind == Kind::bullet ? "<ul class=\"plain\">\n"
+                     : kind == Kind::tick ? "<ul class=\"things\">\n"
+                                          : "<ul class=\"pairs\">\n");
         for (; i < blocks.size() && blocks[i].kind == kind; ++i)
             block(blocks[i]);
         out_ << (kind == Kind::step ? "</ol>\n" : "</ul>\n");
@@ -205,15 +218,22 @@ void SheetPage::section(const SheetSection& section)
     out_ << "</section>\n";
 }
 
-void SheetPage::block(const SheetBlock& one)
-{
+void SheetPage::block(const SheetBlock& one) {
     const std::string title = say(one.title);
     switch (one.kind) {
-    case Kind::paragraph: out_ << "<p>" << title << "</p>\n"; return;
-    case Kind::bullet: out_ << "<li>" << title << "</li>\n"; return;
-    case Kind::advice: out_ << "<li><p><strong>" << title << "</strong></p><p>" << say(one.body) << "</p></li>\n"; return;
+    case Kind::paragraph:
+        out_ << "<p>" << title << "</p>\n";
+        return;
+    case Kind::bullet:
+        out_ << "<li>" << title << "</li>\n";
+        return;
+    case Kind::advice:
+        out_ << "<li><p><strong>" << title << "</strong></p><p>" << say(one.body) << "</p></li>\n";
+        return;
     case Kind::caution:
-        caution(one.body.empty() ? std::vector<std::string>{title} : std::vector<std::string>{title, say(one.body)}, !one.body.empty());
+        caution(one.body.empty() ? std::vector<std::string>{title}
+                                 : std::vector<std::string>{title, say(one.body)},
+                !one.body.empty());
         return;
     case Kind::tick: {
         std::string name = title;
@@ -229,19 +249,24 @@ void SheetPage::block(const SheetBlock& one)
         out_ << "<li class=\"step\">";
         light_bar(*one.light);
         out_ << "<div><p><strong>" << title << "</strong></p><p"
-             << (one.light->meaning == Light::Meaning::recording ? " class=\"right\">" : ">") << say(one.body) << "</p></div></li>\n";
+             << (one.light->meaning == Light::Meaning::recording ? " class=\"right\">" : ">")
+             << say(one.body) << "</p></div></li>\n";
         return;
     case Kind::chore:
-    case Kind::step: break;
+    case Kind::step:
+        break;
     }
     const bool numbered = one.kind == Kind::step;
-    out_ << (one.kind == Kind::chore && !one.cautions.empty() ? "<li class=\"step wide\"" : "<li class=\"step\"") << (numbered ? " value=\"" + std::to_string(one.number) + "\">" : ">");
+    out_ << (one.kind == Kind::chore && !one.cautions.empty() ? "<li class=\"step wide\""
+                                                              : "<li class=\"step\"")
+         << (numbered ? " value=\"" + std::to_string(one.number) + "\">" : ">");
     picture(one.figure, title, numbered && one.body.id != "sheet.like" ? "figure" : "figure small");
     if (numbered)
         out_ << "<span class=\"number\">" << escaped(words_.number(one.number)) << "</span>";
     else
         out_ << "<span class=\"box\"></span>";
-    out_ << "<div>" << (one.body.empty() ? "<p>" : "<h3>") << title << (one.body.empty() ? "</p>" : "</h3>");
+    out_ << "<div>" << (one.body.empty() ? "<p>" : "<h3>") << title
+         << (one.body.empty() ? "</p>" : "</h3>");
     if (!one.body.empty())
         out_ << "<p>" << say(one.body) << "</p>";
     if (!one.right.empty())
@@ -256,25 +281,28 @@ void SheetPage::block(const SheetBlock& one)
 }
 
 /// As in the PDF: white while the light shines. The words beside it say the same.
-void SheetPage::light_bar(const Light& light)
-{
+void SheetPage::light_bar(const Light& light) {
     const long shown = 6000;
-    out_ << "<svg class=\"light\" aria-hidden=\"true\" viewBox=\"0 0 6000 600\" preserveAspectRatio=\"none\"><path d=\"M0 0h6000v600H0z\" fill=\""
+    out_ << "<svg class=\"light\" aria-hidden=\"true\" viewBox=\"0 0 6000 600\" "
+            "preserveAspectRatio=\"none\"><path d=\"M0 0h6000v600H0z\" fill=\""
          << (light.colour == "off" || light.blinks > 0 ? "#000" : "#fff") << "\"/>";
     if (light.colour != "off" && light.blinks > 0) {
         const long on = light.on.count(), off = light.off.count();
-        const long round = light.pause.count() > 0 ? light.blinks * on + (light.blinks - 1) * off + light.pause.count() : on + off;
+        const long round = light.pause.count() > 0
+                               ? light.blinks * on + (light.blinks - 1) * off + light.pause.count()
+                               : on + off;
         for (long start = 150; round > 0 && start < shown; start += round)
             for (int n = 0; n < light.blinks; ++n)
-                out_ << "<path fill=\"#fff\" d=\"M" << start + n * (on + off) << " 0h" << on << "v600h-" << on << "z\"/>";
+                out_ << "<path fill=\"#fff\" d=\"M" << start + n * (on + off) << " 0h" << on
+                     << "v600h-" << on << "z\"/>";
     }
     out_ << "</svg>";
 }
 
-void SheetPage::diary(const SheetDiary& diary, const QrCode& square)
-{
-    out_ << "<section class=\"diary\">\n<h2>" << say(diary.title) << "</h2>\n<div class=\"contact\"><div><p><strong>" << say(sheet_.code_title)
-         << ' ' << code(sheet_.code) << "</strong></p>\n";
+void SheetPage::diary(const SheetDiary& diary, const QrCode& square) {
+    out_ << "<section class=\"diary\">\n<h2>" << say(diary.title)
+         << "</h2>\n<div class=\"contact\"><div><p><strong>" << say(sheet_.code_title) << ' '
+         << code(sheet_.code) << "</strong></p>\n";
     if (!diary.night.empty())
         out_ << "<p><strong>" << say(diary.night) << "</strong></p>\n";
     out_ << "<p>" << say(diary.evening) << " <span class=\"write\"></span></p>\n</div>\n";
@@ -282,7 +310,8 @@ void SheetPage::diary(const SheetDiary& diary, const QrCode& square)
     out_ << "</div>\n<p>" << say(diary.how) << "</p>\n<table>\n<thead><tr><td></td>";
     const std::size_t columns = diary.hours.size() - 1;
     for (std::size_t i = 0; i < columns; ++i)
-        out_ << "<th scope=\"col\" colspan=\"" << diary.hours_apart << "\">" << say(diary.hours[i]) << "</th>";
+        out_ << "<th scope=\"col\" colspan=\"" << diary.hours_apart << "\">" << say(diary.hours[i])
+             << "</th>";
     out_ << "</tr></thead>\n<tbody>\n";
     for (const Text& row : diary.rows) {
         out_ << "<tr><th scope=\"row\">" << say(row) << "</th>";
@@ -296,11 +325,11 @@ void SheetPage::diary(const SheetDiary& diary, const QrCode& square)
     out_ << "</ol>\n</section>\n";
 }
 
-void SheetPage::question(const SheetQuestion& question, const std::string& unsure)
-{
+void SheetPage::question(const SheetQuestion& question, const std::string& unsure) {
     using Answer = SheetQuestion::Answer;
     const bool wide = question.answer == Answer::free || question.answer == Answer::choice;
-    out_ << "<li class=\"question" << (wide ? " wide" : "") << "\"><span>" << say(question.title) << "</span>";
+    out_ << "<li class=\"question" << (wide ? " wide" : "") << "\"><span>" << say(question.title)
+         << "</span>";
     if (question.answer == Answer::free) {
         out_ << "<span class=\"lines\"></span><span class=\"lines\"></span>";
     } else if (question.answer == Answer::choice) {
@@ -317,8 +346,8 @@ void SheetPage::question(const SheetQuestion& question, const std::string& unsur
 
 } // namespace
 
-Result<std::string> sheet_html(const Sheet& sheet, const SheetWords& words, const FigureStore& figures, bool large)
-{
+Result<std::string> sheet_html(const Sheet& sheet, const SheetWords& words,
+                               const FigureStore& figures, bool large) {
     return SheetPage(sheet, words, figures, large).make();
 }
 

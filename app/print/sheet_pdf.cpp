@@ -23,40 +23,44 @@ constexpr double gap = 8;
 constexpr Colour box_grey{0.92, 0.92, 0.92};
 constexpr Colour black{0, 0, 0};
 constexpr std::array picture_scales{0.85, 1.15, 1.0, 0.85}; ///< the smallest first and last
-constexpr double light_seconds = 6; ///< shown of what a light does
+constexpr double light_seconds = 6;                         ///< shown of what a light does
 
 /// Sizes in points; everything that has words follows from the size of the text.
 struct Measures {
     Measures(bool large, double leading, double pictures)
-        : text{large ? 18.0 : 14.0}, strong{text.size, Weight::bold}, heading{large ? 24.0 : 19.0, Weight::bold},
+        : text{large ? 18.0 : 14.0}, strong{text.size, Weight::bold}, heading{large ? 24.0 : 19.0,
+                                                                              Weight::bold},
           title{large ? 28.0 : 23.0, Weight::bold}, phone{large ? 42.0 : 34.0, Weight::bold},
-          code{large ? 26.0 : 20.0, Weight::bold}, small{large ? 16.0 : 12.0, Weight::regular, grey_ink},
+          code{large ? 26.0 : 20.0, Weight::bold}, small{large ? 16.0 : 12.0, Weight::regular,
+                                                         grey_ink},
           step_figure((large ? 100 : 80) * pictures), chore_figure((large ? 66 : 54) * pictures),
-          thing_figure(large ? 46 : 37),
-          box(text.size * 0.9), lead(large ? 9 : 6)
-    {
+          thing_figure(large ? 46 : 37), box(text.size * 0.9), lead(large ? 9 : 6) {
         for (Style* one : {&text, &strong, &heading, &title, &code, &small})
             one->leading = leading;
         phone.leading = 1.15; // digits only
     }
-    Style text, strong, heading, title, phone, code, small, foot{12, Weight::regular, grey_ink, Align::left, 1.2};
+    Style text, strong, heading, title, phone, code, small,
+        foot{12, Weight::regular, grey_ink, Align::left, 1.2};
     double step_figure, chore_figure, thing_figure; ///< sides
     double box;                                     ///< to tick
     double lead;                                    ///< between one thing and the next
 };
 
-bool in_grid(Kind kind) { return kind == Kind::bullet || kind == Kind::tick; }
-bool in_list(Kind kind) { return kind != Kind::paragraph && kind != Kind::caution; }
+bool in_grid(Kind kind) {
+    return kind == Kind::bullet || kind == Kind::tick;
+}
+bool in_list(Kind kind) {
+    return kind != Kind::paragraph && kind != Kind::caution;
+}
 
 class SheetPages {
   public:
-    SheetPages(Document& page, const Sheet& sheet, const SheetWords& words, const FigureStore& figures, bool large)
-        : page_(page), sheet_(sheet), words_(words), figures_(figures), m_(measures(page, large, 1)), large_(large),
-          width_(page.size().width - 2 * margin)
-    {}
+    SheetPages(Document& page, const Sheet& sheet, const SheetWords& words,
+               const FigureStore& figures, bool large)
+        : page_(page), sheet_(sheet), words_(words), figures_(figures),
+          m_(measures(page, large, 1)), large_(large), width_(page.size().width - 2 * margin) {}
 
-    Status draw()
-    {
+    Status draw() {
         Result<QrCode> qr = qr_code(sheet_.code);
         if (!qr)
             return qr.problems();
@@ -89,8 +93,7 @@ class SheetPages {
     double y_ = margin;
     int page_number_ = 1, pages_ = 0;
 
-    static Measures measures(const Document& page, bool large, double pictures)
-    {
+    static Measures measures(const Document& page, bool large, double pictures) {
         return {large, page.right_to_left() ? 1.45 : 1.2, pictures};
     }
 
@@ -99,14 +102,12 @@ class SheetPages {
     double bottom() const { return page_.size().height - margin - foot_room; }
     double full() const { return bottom() - margin; }
     /// `x` is from the edge at which lines begin.
-    double flip(double x, double width) const
-    {
+    double flip(double x, double width) const {
         return page_.right_to_left() ? page_.size().width - margin - x - width : margin + x;
     }
     std::string say(const Text& text) const { return words_.text(text); }
 
-    void foot()
-    {
+    void foot() {
         const double y = bottom() + 5;
         page_.line(margin, y, margin + width_, y, 0.6, hairline);
         const Style style = m_.foot;
@@ -119,16 +120,14 @@ class SheetPages {
         page_.text(flip(2 * third, third), y + 2, third,
                    words_.number(page_number_) + " / " + words_.number(pages_), other);
     }
-    void turn()
-    {
+    void turn() {
         foot();
         page_.next_page();
         ++page_number_;
         y_ = margin;
     }
 
-    double height(const std::function<void()>& body)
-    {
+    double height(const std::function<void()>& body) {
         const double y = y_;
         const int number = page_number_;
         y_ = margin;
@@ -141,8 +140,7 @@ class SheetPages {
     bool fits(double high) const { return y_ + high <= bottom() + 0.01; }
 
     /// Draws it where it is whole; what is higher than a page is left to `flowing`.
-    void keep(const std::function<void()>& body, const std::function<void()>& flowing = {})
-    {
+    void keep(const std::function<void()>& body, const std::function<void()>& flowing = {}) {
         const double high = height(body);
         if (high > full() && flowing)
             return flowing();
@@ -153,26 +151,26 @@ class SheetPages {
 
     // ---- words ----
 
-    Extent put(double x, double y, double width, const std::string& text, const Style& style)
-    {
+    Extent put(double x, double y, double width, const std::string& text, const Style& style) {
         return page_.text(flip(x, width), y, width, text, style);
     }
     /// A paragraph at y_; moves y_ on.
-    void line(double x, double width, const std::string& text, const Style& style, const char* tag = "P")
-    {
+    void line(double x, double width, const std::string& text, const Style& style,
+              const char* tag = "P") {
         page_.tagged(tag, [&] { y_ += put(x, y_, width, text, style).height; });
     }
     /// A paragraph of any length: goes over to the next page line by line.
-    void flow(double x, double width, std::string text, const Style& style)
-    {
+    void flow(double x, double width, std::string text, const Style& style) {
         while (!text.empty()) {
             std::vector<std::size_t> ends; // of its words
-            for (std::size_t at = text.find(' ', 1); at != std::string::npos; at = text.find(' ', at + 1))
+            for (std::size_t at = text.find(' ', 1); at != std::string::npos;
+                 at = text.find(' ', at + 1))
                 ends.push_back(at);
             ends.push_back(text.size());
-            const auto too_much = std::partition_point(ends.begin(), ends.end(), [&](std::size_t end) {
-                return fits(page_.measure(text.substr(0, end), width, style).height);
-            });
+            const auto too_much =
+                std::partition_point(ends.begin(), ends.end(), [&](std::size_t end) {
+                    return fits(page_.measure(text.substr(0, end), width, style).height);
+                });
             if (too_much == ends.begin() && y_ > margin) {
                 turn();
                 continue;
@@ -183,8 +181,7 @@ class SheetPages {
         }
     }
     /// The style, smaller where the text would not fit into one line.
-    Style fitted(const std::string& text, double width, Style style) const
-    {
+    Style fitted(const std::string& text, double width, Style style) const {
         while (style.size > m_.text.size && page_.measure(text, 10000, style).width > width)
             style.size -= 1;
         return style;
@@ -192,8 +189,8 @@ class SheetPages {
 
     // ---- shapes ----
 
-    void figure(double x, double y, double side, const SheetFigure& which, const std::string& alternative)
-    {
+    void figure(double x, double y, double side, const SheetFigure& which,
+                const std::string& alternative) {
         std::string key = which.id;
         for (const auto& [slot, ridges] : which.ridges)
             key += " " + slot + std::to_string(ridges);
@@ -210,30 +207,28 @@ class SheetPages {
         page_.figure(alternative, [&] {
             if (page_.rehearsing())
                 return;
-            if (const Status drawn = found->second.draw(page_.cairo(), flip(x, side), y, side, side); !drawn)
+            if (const Status drawn =
+                    found->second.draw(page_.cairo(), flip(x, side), y, side, side);
+                !drawn)
                 fail(drawn.problems());
         });
     }
-    void fail(const Problems& problems)
-    {
+    void fail(const Problems& problems) {
         if (problems_.empty())
             problems_ = problems;
     }
 
-    void tick_box(double x, double y)
-    {
+    void tick_box(double x, double y) {
         page_.round_box(flip(x, m_.box) + 0.6, y + 0.6, m_.box - 1.2, m_.box - 1.2, 2, 1.2, black);
     }
     /// On the first line of a text of the usual size that begins at `y`.
     double box_top(double y) { return y + (page_.measure("X", 100, m_.text).height - m_.box) / 2; }
 
-    void dot(double x, double y, double radius)
-    {
+    void dot(double x, double y, double radius) {
         const double side = 2 * radius;
         page_.round_fill(flip(x, side), y, side, side, radius, black);
     }
-    void check_sign(double x, double y, double side)
-    {
+    void check_sign(double x, double y, double side) {
         if (page_.rehearsing())
             return;
         cairo_t* cr = page_.cairo();
@@ -249,8 +244,7 @@ class SheetPages {
         cairo_stroke(cr);
         cairo_restore(cr);
     }
-    void warning_sign(double x, double y, double side)
-    {
+    void warning_sign(double x, double y, double side) {
         if (page_.rehearsing())
             return;
         cairo_t* cr = page_.cairo();
@@ -276,28 +270,30 @@ class SheetPages {
     }
 
     /// What a light does, as in a dark room: white while it shines, black while not.
-    void light_bar(double x, double y, double width, double high, const Light& light)
-    {
+    void light_bar(double x, double y, double width, double high, const Light& light) {
         const double left = flip(x, width);
         const bool dark = light.colour == "off";
         page_.fill(left, y, width, high, dark || light.blinks > 0 ? black : white);
         if (!dark && light.blinks > 0) {
-            const double on = static_cast<double>(light.on.count()) / 1000, off = static_cast<double>(light.off.count()) / 1000;
-            const double round = light.blinks * on + (light.blinks - 1) * off + static_cast<double>(light.pause.count()) / 1000;
+            const double on = static_cast<double>(light.on.count()) / 1000,
+                         off = static_cast<double>(light.off.count()) / 1000;
+            const double round = light.blinks * on + (light.blinks - 1) * off +
+                                 static_cast<double>(light.pause.count()) / 1000;
             const double again = light.pause.count() > 0 ? round : on + off;
             for (double start = 0.15; again > 0 && start < light_seconds; start += again)
                 for (int n = 0; n < light.blinks; ++n) {
-                    const double from = start + n * (on + off), to = std::min(from + on, light_seconds);
+                    const double from = start + n * (on + off),
+                                 to = std::min(from + on, light_seconds);
                     if (from < light_seconds)
-                        page_.fill(flip(x + width * from / light_seconds, width * (to - from) / light_seconds), y,
-                                   width * (to - from) / light_seconds, high, white);
+                        page_.fill(flip(x + width * from / light_seconds,
+                                        width * (to - from) / light_seconds),
+                                   y, width * (to - from) / light_seconds, high, white);
                 }
         }
         page_.round_box(left, y, width, high, 3, 1.4, black);
     }
 
-    void qr(double x, double y, double side)
-    {
+    void qr(double x, double y, double side) {
         page_.figure(say(sheet_.qr), [&] {
             if (page_.rehearsing())
                 return;
@@ -311,7 +307,8 @@ class SheetPages {
                     while (end < qr_.size && qr_.at(end, row))
                         ++end;
                     if (end > column)
-                        cairo_rectangle(cr, left + column * module, top + row * module, (end - column) * module, module);
+                        cairo_rectangle(cr, left + column * module, top + row * module,
+                                        (end - column) * module, module);
                     column = std::max(end, column + 1);
                 }
             cairo_fill(cr);
@@ -321,8 +318,7 @@ class SheetPages {
     // ---- pieces ----
 
     /// Words in a box with a sign: the first of them in bold where there are two.
-    void caution(double x, double width, const std::vector<std::string>& words, bool first_bold)
-    {
+    void caution(double x, double width, const std::vector<std::string>& words, bool first_bold) {
         const double pad = 5, sign = m_.text.size * 1.15, inner = width - 2 * pad - sign - 7;
         const double high = height([&] { caution_words(0, inner, words, first_bold); }) + 2 * pad;
         page_.round_fill(flip(x, width), y_, width, high, 5, box_grey);
@@ -332,8 +328,8 @@ class SheetPages {
         caution_words(x + pad + sign + 7, inner, words, first_bold);
         y_ += pad;
     }
-    void caution_words(double x, double width, const std::vector<std::string>& words, bool first_bold)
-    {
+    void caution_words(double x, double width, const std::vector<std::string>& words,
+                       bool first_bold) {
         bool bold = first_bold;
         for (const std::string& one : words) {
             line(x, width, one, bold ? m_.strong : m_.text);
@@ -341,8 +337,7 @@ class SheetPages {
         }
     }
 
-    void number_badge(double x, double y, double side, int number)
-    {
+    void number_badge(double x, double y, double side, int number) {
         page_.round_fill(flip(x, side), y, side, side, side / 2, black);
         Style style{m_.text.size * 0.95, Weight::bold, white, Align::centre};
         const std::string text = words_.number(number);
@@ -350,25 +345,26 @@ class SheetPages {
         put(x, y + (side - extent.height) / 2, side, text, style);
     }
 
-    void right_line(double x, double width, const std::string& text)
-    {
+    void right_line(double x, double width, const std::string& text) {
         const double sign = m_.text.size * 0.85;
         check_sign(x, y_ + (page_.measure("X", 100, m_.text).height - sign) / 2, sign);
         line(x + sign + 6, width - sign - 6, text, m_.text);
     }
 
     /// A step whose words stand at another.
-    static bool brief(const SheetBlock& block) { return block.body.id == "sheet.like" && block.cautions.empty(); }
+    static bool brief(const SheetBlock& block) {
+        return block.body.id == "sheet.like" && block.cautions.empty();
+    }
 
     /// A step or a chore: its picture, with the number over its corner or a box beside it, then its
     /// words.
-    void row(const SheetBlock& block, double x, double whole)
-    {
+    void row(const SheetBlock& block, double x, double whole) {
         const bool numbered = block.kind == Kind::step;
         const double side = numbered && !brief(block) ? m_.step_figure : m_.chore_figure;
         const double badge = m_.text.size * 1.75;
         const double picture = x + (numbered ? badge + 4 : m_.box + 7);
-        const double text_x = picture + (numbered && large_ ? m_.step_figure : side) + 10, width = x + whole - text_x;
+        const double text_x = picture + (numbered && large_ ? m_.step_figure : side) + 10,
+                     width = x + whole - text_x;
         page_.tagged("LI", [&] {
             const double top = y_;
             const double words_high = height([&] { words_of(block, text_x, width); });
@@ -390,8 +386,7 @@ class SheetPages {
         });
         y_ += m_.lead;
     }
-    void words_of(const SheetBlock& block, double x, double width)
-    {
+    void words_of(const SheetBlock& block, double x, double width) {
         line(x, width, say(block.title), block.body.empty() ? m_.text : m_.strong);
         if (!block.body.empty())
             line(x, width, say(block.body), m_.text);
@@ -402,16 +397,14 @@ class SheetPages {
             caution(x, width, all_of(block.cautions), false);
         }
     }
-    std::vector<std::string> all_of(const std::vector<Text>& texts) const
-    {
+    std::vector<std::string> all_of(const std::vector<Text>& texts) const {
         std::vector<std::string> out;
         for (const Text& one : texts)
             out.push_back(say(one));
         return out;
     }
     /// The same where the words are longer than a page.
-    void long_row(const SheetBlock& block)
-    {
+    void long_row(const SheetBlock& block) {
         SheetBlock head = block;
         head.body = head.right = {};
         head.cautions.clear();
@@ -419,13 +412,14 @@ class SheetPages {
         flow(0, width_, say(block.body), m_.text);
         flow(0, width_, say(block.right), m_.text);
         for (const Text& one : block.cautions)
-            keep([&] { caution(0, width_, {say(one)}, false); }, [&] { flow(0, width_, say(one), m_.strong); });
+            keep([&] { caution(0, width_, {say(one)}, false); },
+                 [&] { flow(0, width_, say(one), m_.strong); });
         y_ += m_.lead;
     }
 
-    void light_row(const SheetBlock& block, double x, double whole)
-    {
-        const double bar = m_.text.size * 6, high = m_.text.size * 1.2, text_x = x + bar + 10, width = whole - bar - 10;
+    void light_row(const SheetBlock& block, double x, double whole) {
+        const double bar = m_.text.size * 6, high = m_.text.size * 1.2, text_x = x + bar + 10,
+                     width = whole - bar - 10;
         page_.tagged("LI", [&] {
             page_.tagged("LBody", [&] {
                 const double top = y_;
@@ -441,8 +435,7 @@ class SheetPages {
         y_ += m_.lead - 3;
     }
 
-    void advice(const SheetBlock& block, double x, double width)
-    {
+    void advice(const SheetBlock& block, double x, double width) {
         page_.tagged("LI", [&] {
             page_.tagged("LBody", [&] {
                 line(x, width, say(block.title), m_.strong);
@@ -452,8 +445,7 @@ class SheetPages {
         y_ += m_.lead - 3;
     }
 
-    void one_of(const SheetBlock& block, double x, double width)
-    {
+    void one_of(const SheetBlock& block, double x, double width) {
         if (block.kind == Kind::light)
             light_row(block, x, width);
         else if (block.kind == Kind::advice)
@@ -462,13 +454,13 @@ class SheetPages {
             row(block, x, width);
     }
     /// Short ones stand two in a row.
-    bool pairs(const SheetBlock& first, const SheetBlock& second) const
-    {
-        const auto is_short = [](const SheetBlock& one) { return one.cautions.empty() && (one.kind != Kind::step || brief(one)); };
+    bool pairs(const SheetBlock& first, const SheetBlock& second) const {
+        const auto is_short = [](const SheetBlock& one) {
+            return one.cautions.empty() && (one.kind != Kind::step || brief(one));
+        };
         return !large_ && is_short(first) && is_short(second);
     }
-    void two_of(const SheetBlock& first, const SheetBlock& second)
-    {
+    void two_of(const SheetBlock& first, const SheetBlock& second) {
         const double space = 2 * gap, half = (width_ - space) / 2, top = y_;
         one_of(first, 0, half);
         const double end = y_;
@@ -482,8 +474,7 @@ class SheetPages {
         double x, width;
     };
     /// One line of short things.
-    void grid_row(const std::vector<Cell>& cells)
-    {
+    void grid_row(const std::vector<Cell>& cells) {
         const double top = y_;
         double end = top;
         for (const Cell& cell : cells) {
@@ -493,16 +484,17 @@ class SheetPages {
         }
         y_ = end + 3;
     }
-    void grid_cell(const SheetBlock& block, double x, double width)
-    {
+    void grid_cell(const SheetBlock& block, double x, double width) {
         const double top = y_;
         const bool tick = block.kind == Kind::tick;
         const double sign = tick ? m_.box : 5, picture = block.figure.empty() ? 0 : m_.thing_figure;
-        const double text_x = x + sign + 7 + (picture > 0 ? picture + 7 : 0), text_width = x + width - text_x;
+        const double text_x = x + sign + 7 + (picture > 0 ? picture + 7 : 0),
+                     text_width = x + width - text_x;
         std::string text = say(block.title);
         if (block.count > 1)
             text += " \u00D7 " + words_.number(block.count);
-        const double down = std::max(0.0, (picture - page_.measure(text, text_width, m_.text).height) / 2);
+        const double down =
+            std::max(0.0, (picture - page_.measure(text, text_width, m_.text).height) / 2);
         page_.tagged("LI", [&] {
             page_.tagged("Lbl", [&] {
                 if (tick)
@@ -522,8 +514,7 @@ class SheetPages {
 
     // ---- the whole ----
 
-    void heading()
-    {
+    void heading() {
         line(0, width_, say(sheet_.title), m_.title, "H1");
         line(0, width_, sheet_.clinic.name, m_.text);
         y_ += 6;
@@ -533,8 +524,7 @@ class SheetPages {
         y_ += m_.lead;
     }
 
-    void contact()
-    {
+    void contact() {
         const double pad = 10, side = m_.phone.size * 2.7;
         const double right = std::max(side, 130.0), left = width_ - right - 3 * pad;
         const double top = y_;
@@ -569,8 +559,7 @@ class SheetPages {
         both();
         y_ = top + high;
     }
-    void phone(double x, double width, const std::string& number)
-    {
+    void phone(double x, double width, const std::string& number) {
         const std::string shown = words_.code(number);
         line(x, width, shown, fitted(shown, width, m_.phone));
     }
@@ -582,8 +571,7 @@ class SheetPages {
         bool closes = false;
     };
 
-    std::vector<Unit> units_of(const SheetSection& section)
-    {
+    std::vector<Unit> units_of(const SheetSection& section) {
         std::vector<Unit> out;
         const auto& blocks = section.blocks;
         for (std::size_t i = 0; i < blocks.size();) {
@@ -591,10 +579,20 @@ class SheetPages {
             if (!in_list(kind)) {
                 const SheetBlock* block = &blocks[i++];
                 if (kind == Kind::paragraph)
-                    out.push_back({[this, block] { line(0, width_, say(block->title), m_.text); y_ += 3; },
-                                   [this, block] { flow(0, width_, say(block->title), m_.text); y_ += 5; }});
+                    out.push_back({[this, block] {
+                                       line(0, width_, say(block->title), m_.text);
+                                       y_ += 3;
+                                   },
+                                   [this, block] {
+                                       flow(0, width_, say(block->title), m_.text);
+                                       y_ += 5;
+                                   }});
                 else
-                    out.push_back({[this, block] { caution(0, width_, words_of_caution(*block), !block->body.empty()); y_ += m_.lead; },
+                    out.push_back({[this, block] {
+                                       caution(0, width_, words_of_caution(*block),
+                                               !block->body.empty());
+                                       y_ += m_.lead;
+                                   },
                                    [this, block] { flow_all(words_of_caution(*block)); }});
                 continue;
             }
@@ -614,7 +612,8 @@ class SheetPages {
                                        long_row(*next);
                                    }});
                 } else {
-                    out.push_back({[this, block] { one_of(*block, 0, width_); }, [this, block] { long_row(*block); }});
+                    out.push_back({[this, block] { one_of(*block, 0, width_); },
+                                   [this, block] { long_row(*block); }});
                 }
             }
             out[first].opens = "L";
@@ -624,18 +623,22 @@ class SheetPages {
         return out;
     }
     /// Short things stand side by side, beginning at sixths of the page.
-    void add_grid(std::vector<Unit>& out, const std::vector<SheetBlock>& blocks, std::size_t from, std::size_t to)
-    {
+    void add_grid(std::vector<Unit>& out, const std::vector<SheetBlock>& blocks, std::size_t from,
+                  std::size_t to) {
         constexpr int parts = 6;
-        const bool pictures = std::any_of(blocks.begin() + static_cast<long>(from), blocks.begin() + static_cast<long>(to),
-                                          [](const SheetBlock& one) { return !one.figure.empty(); });
+        const bool pictures = std::any_of(
+            blocks.begin() + static_cast<long>(from), blocks.begin() + static_cast<long>(to),
+            [](const SheetBlock& one) { return !one.figure.empty(); });
         const double part = width_ / parts;
         std::vector<std::vector<Cell>> rows(1);
         int used = 0;
         for (std::size_t i = from; i < to; ++i) {
             const double sign = (blocks[i].kind == Kind::tick ? m_.box : 5) + 7 + 2 * gap;
-            const int wanted = pictures ? (large_ ? 3 : 2)
-                                        : static_cast<int>(std::ceil((sign + page_.measure(say(blocks[i].title), 10000, m_.text).width) / part));
+            const int wanted =
+                pictures ? (large_ ? 3 : 2)
+                         : static_cast<int>(std::ceil(
+                               (sign + page_.measure(say(blocks[i].title), 10000, m_.text).width) /
+                               part));
             const int wide = std::clamp(wanted, 2, parts);
             if (used + wide > parts) {
                 rows.emplace_back();
@@ -648,32 +651,29 @@ class SheetPages {
             out.push_back({[this, cells = rows[i], last = i + 1 == rows.size()] {
                                grid_row(cells);
                                y_ += last ? 3 : 0;
-                           }, {}});
+                           },
+                           {}});
     }
-    std::vector<std::string> words_of_caution(const SheetBlock& block) const
-    {
+    std::vector<std::string> words_of_caution(const SheetBlock& block) const {
         std::vector<std::string> out{say(block.title)};
         if (!block.body.empty())
             out.push_back(say(block.body));
         return out;
     }
-    void flow_all(const std::vector<std::string>& words)
-    {
+    void flow_all(const std::vector<std::string>& words) {
         for (const std::string& one : words)
             flow(0, width_, one, m_.strong);
         y_ += m_.lead;
     }
 
-    void section_title(const SheetSection& section)
-    {
+    void section_title(const SheetSection& section) {
         y_ += y_ > margin ? 3 : 0;
         line(0, width_, say(section.title), m_.heading, "H2");
         page_.line(margin, y_ + 1, margin + width_, y_ + 1, 1.4, black);
         y_ += 6;
     }
 
-    void section(const SheetSection& section)
-    {
+    void section(const SheetSection& section) {
         const std::vector<Unit> units = units_of(section);
         // A heading stays with what follows it, an introduction too.
         double first = height([&] { section_title(section); });
@@ -691,8 +691,7 @@ class SheetPages {
         }
     }
 
-    void all()
-    {
+    void all() {
         y_ = margin;
         page_number_ = 1;
         heading();
@@ -701,10 +700,12 @@ class SheetPages {
         for (const SheetDiary& one : sheet_.diaries) {
             turn();
             // As much room to write as the page has.
-            for (const double air : {1.5, 1.3, 1.15, 1.0}) {
+            for (const double air : {1.5, 1.3, 1.15, 1.0, 0.9, 0.8}) {
                 air_ = air;
                 if (height([&] { diary(one); }) <= full())
                     break;
+                if (air < 0.85)
+                    air_ = 1; // it goes over to the next page anyway
             }
             diary(one);
         }
@@ -713,8 +714,7 @@ class SheetPages {
 
     // ---- the paper diary ----
 
-    void diary(const SheetDiary& diary)
-    {
+    void diary(const SheetDiary& diary) {
         const double side = m_.phone.size * 2.4, left = width_ - side - gap, top = y_;
         line(0, left, say(diary.title), m_.title, "H2");
         line(0, left, say(sheet_.code_title) + " " + words_.code(sheet_.code), m_.strong);
@@ -738,14 +738,12 @@ class SheetPages {
         page_.end("L");
     }
 
-    void write_line(double x, double y, double width)
-    {
+    void write_line(double x, double y, double width) {
         const double left = flip(x, width);
         page_.line(left, y, left + width, y, 0.9, black);
     }
 
-    void grid(const SheetDiary& diary)
-    {
+    void grid(const SheetDiary& diary) {
         double label = 0;
         for (const Text& one : diary.rows)
             label = std::max(label, page_.measure(say(one), width_, m_.text).width);
@@ -754,23 +752,40 @@ class SheetPages {
         // Half of the last hour's name stands out over the end.
         const double last = page_.measure(say(diary.hours.back()), 200, m_.small).width / 2 + 1;
         const double cell = (width_ - label - last) / columns;
+        Style centred = m_.small;
+        centred.align = Align::centre;
+        const auto hours = [&](bool heard) {
+            double high = 0;
+            for (int i = 0; i <= columns; ++i) {
+                const auto name = [&] {
+                    high = put(label + (i - 0.5) * cell, y_, cell,
+                               say(diary.hours[static_cast<std::size_t>(i)]), centred)
+                               .height;
+                };
+                if (heard)
+                    page_.tagged("TH", name);
+                else
+                    name();
+            }
+            y_ += high + 2;
+        };
         page_.tagged("Table", [&] {
-            page_.tagged("TR", [&] {
-                Style centred = m_.small;
-                centred.align = Align::centre;
-                double high = 0;
-                for (int i = 0; i <= columns; ++i)
-                    page_.tagged("TH", [&] {
-                        high = put(label + (i - 0.5) * cell, y_, cell, say(diary.hours[static_cast<std::size_t>(i)]), centred).height;
-                    });
-                y_ += high + 2;
-            });
-            for (std::size_t i = 0; i < diary.rows.size(); ++i)
-                grid_line(diary, diary.rows[i], label, cell, columns, i == 0);
+            page_.tagged("TR", [&] { hours(true); });
+            bool first = true;
+            for (const Text& row : diary.rows) {
+                const auto draw = [&] { grid_line(diary, row, label, cell, columns, first); };
+                if (!fits(height(draw))) {
+                    turn();
+                    hours(false); // seen once more; heard once
+                    first = true;
+                }
+                draw();
+                first = false;
+            }
         });
     }
-    void grid_line(const SheetDiary& diary, const Text& name, double label, double cell, int columns, bool first)
-    {
+    void grid_line(const SheetDiary& diary, const Text& name, double label, double cell,
+                   int columns, bool first) {
         const std::string text = say(name);
         const double words = page_.measure(text, label - 6, m_.text).height;
         const double high = std::max(words + 6, m_.text.size * 1.75 * air_);
@@ -794,9 +809,9 @@ class SheetPages {
         y_ += high;
     }
 
-    void question(const SheetQuestion& question, const std::string& unsure)
-    {
-        const double first = page_.measure("X", 100, m_.text).height, air = m_.text.size * (0.55 + (air_ - 1) * 1.4);
+    void question(const SheetQuestion& question, const std::string& unsure) {
+        const double first = page_.measure("X", 100, m_.text).height,
+                     air = m_.text.size * std::max(0.2, 0.55 + (air_ - 1) * 1.4);
         page_.tagged("LI", [&] {
             page_.tagged("LBody", [&] {
                 const std::string title = say(question.title);
@@ -813,24 +828,29 @@ class SheetPages {
                 } else {
                     const double box = m_.box + 6 + page_.measure(unsure, 300, m_.text).width;
                     const std::string unit = question.unit.empty() ? "" : say(question.unit);
-                    const double unit_width = unit.empty() ? 0 : page_.measure(unit, 300, m_.text).width + 6;
-                    const double answer = width_ * 0.21, title_width = width_ - answer - box - 3 * gap;
+                    const double unit_width =
+                        unit.empty() ? 0 : page_.measure(unit, 300, m_.text).width + 6;
+                    const double answer = width_ * 0.21,
+                                 title_width = width_ - answer - box - 3 * gap;
                     const double top = y_;
                     line(0, title_width, title, m_.text);
                     const double x = title_width + gap;
                     write_line(x, top + first, answer - unit_width);
                     if (!unit.empty())
-                        page_.tagged("P", [&] { put(x + answer - unit_width + 6, top, unit_width, unit, m_.text); });
+                        page_.tagged("P", [&] {
+                            put(x + answer - unit_width + 6, top, unit_width, unit, m_.text);
+                        });
                     const double box_x = width_ - box;
                     tick_box(box_x, box_top(top));
-                    page_.tagged("P", [&] { put(box_x + m_.box + 6, top, box - m_.box - 4, unsure, m_.text); });
+                    page_.tagged("P", [&] {
+                        put(box_x + m_.box + 6, top, box - m_.box - 4, unsure, m_.text);
+                    });
                 }
             });
         });
         y_ += air;
     }
-    void boxes(const std::vector<Text>& choices)
-    {
+    void boxes(const std::vector<Text>& choices) {
         const double top = y_, each = width_ / static_cast<double>(choices.size());
         double end = top;
         for (std::size_t i = 0; i < choices.size(); ++i) {
@@ -846,10 +866,10 @@ class SheetPages {
 
 } // namespace
 
-Result<std::string> sheet_pdf(const Sheet& sheet, const SheetWords& words, const FigureStore& figures,
-                              const SheetForm& form)
-{
-    Document page(form.paper, {words.text(sheet.title) + ", " + sheet.code, words.language, sheet.code, words.right_to_left});
+Result<std::string> sheet_pdf(const Sheet& sheet, const SheetWords& words,
+                              const FigureStore& figures, const SheetForm& form) {
+    Document page(form.paper, {words.text(sheet.title) + ", " + sheet.code, words.language,
+                               sheet.code, words.right_to_left});
     if (const Status drawn = SheetPages(page, sheet, words, figures, form.large).draw(); !drawn)
         return drawn.problems();
     return page.finish();

@@ -18,10 +18,10 @@ struct SheetForm {
 };
 
 /// The take-home sheet as a tagged PDF: as many pages as its texts need, then the paper diary on a
-/// page of its own for each night. Texts flow on and are never cut; a figure stays with its step. In
-/// greys only. The same sheet gives the same bytes on the same versions of libraries and fonts.
+/// page of its own for each night. Texts flow on and are never cut; a figure stays with its step.
+/// In greys only. The same sheet gives the same bytes on the same versions of libraries and fonts.
 /// Io: the page could not be drawn, and why.
-Result<std::string> sheet_pdf(const Sheet& sheet, const SheetWords& words, const FigureStore& figures,
-                              const SheetForm& form);
+Result<std::string> sheet_pdf(const Sheet& sheet, const SheetWords& words,
+                              const FigureStore& figures, const SheetForm& form);
 
 } // namespace evenfall::print

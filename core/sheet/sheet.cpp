@@ -18,14 +18,23 @@ constexpr minutes diary_before_bed{30};
 constexpr int diary_hours = 12;
 constexpr int most_strips_drawn = 8; // as the figure has room
 
-Text plain(std::string id) { return {std::move(id), {}, {}}; }
-Text with(std::string id, std::vector<TextArg> args) { return {std::move(id), std::move(args), {}}; }
-TextArg number(long value) { return {TextArg::Count{value}}; }
-TextArg code(const std::string& value) { return {TextArg::Code{value}}; }
-TextArg time_of_day(minutes time) { return {TextArg::TimeOfDay{time, false}}; }
+Text plain(std::string id) {
+    return {std::move(id), {}, {}};
+}
+Text with(std::string id, std::vector<TextArg> args) {
+    return {std::move(id), std::move(args), {}};
+}
+TextArg number(long value) {
+    return {TextArg::Count{value}};
+}
+TextArg code(const std::string& value) {
+    return {TextArg::Code{value}};
+}
+TextArg time_of_day(minutes time) {
+    return {TextArg::TimeOfDay{time, false}};
+}
 
-SheetBlock block(Kind kind, Text title, Text body = {})
-{
+SheetBlock block(Kind kind, Text title, Text body = {}) {
     SheetBlock out;
     out.kind = kind;
     out.title = std::move(title);
@@ -33,31 +42,38 @@ SheetBlock block(Kind kind, Text title, Text body = {})
     return out;
 }
 
-SheetBlock with_figure(SheetBlock out, std::string figure)
-{
+SheetBlock with_figure(SheetBlock out, std::string figure) {
     out.figure.id = std::move(figure);
     return out;
 }
 
-std::string bag_figure(PartKind kind)
-{
+std::string bag_figure(PartKind kind) {
     switch (kind) {
-    case PartKind::effort_belt: return "item_belt";
-    case PartKind::effort_sensor: return "item_sensor";
-    case PartKind::recorder: return "item_recorder";
-    case PartKind::nasal_cannula: return "item_cannula";
-    case PartKind::breath_sensor: return "item_breath";
-    case PartKind::finger_probe: return "item_probe";
-    case PartKind::ecg_electrodes: return "item_ecg";
-    case PartKind::body_position_sensor: return "item_position";
-    case PartKind::snore_microphone: return "item_snore";
-    case PartKind::leg_electrodes: return "item_leg";
+    case PartKind::effort_belt:
+        return "item_belt";
+    case PartKind::effort_sensor:
+        return "item_sensor";
+    case PartKind::recorder:
+        return "item_recorder";
+    case PartKind::nasal_cannula:
+        return "item_cannula";
+    case PartKind::breath_sensor:
+        return "item_breath";
+    case PartKind::finger_probe:
+        return "item_probe";
+    case PartKind::ecg_electrodes:
+        return "item_ecg";
+    case PartKind::body_position_sensor:
+        return "item_position";
+    case PartKind::snore_microphone:
+        return "item_snore";
+    case PartKind::leg_electrodes:
+        return "item_leg";
     }
     return "";
 }
 
-std::string bag_figure(const std::string& item)
-{
+std::string bag_figure(const std::string& item) {
     if (item == "tape_roll")
         return "item_tape";
     if (item == "charger")
@@ -67,15 +83,15 @@ std::string bag_figure(const std::string& item)
     return item == "pouch" ? "pack_bag" : "";
 }
 
-Text look_of(const Light& light)
-{
+Text look_of(const Light& light) {
     if (light.colour == "off")
         return plain("light.look.dark");
     const TextArg colour{TextArg::Word{"colour." + light.colour}};
     if (light.blinks == 0)
         return with("light.look.steady", {colour});
     if (light.pause.count() == 0)
-        return with(light.on >= std::chrono::seconds(1) ? "light.look.long" : "light.look.even", {colour});
+        return with(light.on >= std::chrono::seconds(1) ? "light.look.long" : "light.look.even",
+                    {colour});
     if (light.blinks == 1)
         return with("light.look.one_short", {colour});
     return with("light.look.short", {colour, number(light.blinks)});
@@ -83,10 +99,10 @@ Text look_of(const Light& light)
 
 class SheetMaker {
   public:
-    SheetMaker(const Visit& visit, const Kit& kit, const Plan& plan) : visit_(visit), kit_(kit), plan_(plan) {}
+    SheetMaker(const Visit& visit, const Kit& kit, const Plan& plan)
+        : visit_(visit), kit_(kit), plan_(plan) {}
 
-    Sheet make()
-    {
+    Sheet make() {
         Sheet out;
         out.code = visit_.code;
         out.kit_label = visit_.kit_label;
@@ -99,7 +115,8 @@ class SheetMaker {
         out.code_title = plain("sheet.code");
         out.qr = with("sheet.qr", {code(visit_.code)});
         out.emergency = with("bed.caution", {code(visit_.clinic.emergency)});
-        out.sections = {must_know(), bag(), before_bed(), put_on(), lights(), lights_out(), night(), morning(), pack()};
+        out.sections = {must_know(),  bag(),   before_bed(), put_on(), lights(),
+                        lights_out(), night(), morning(),    pack()};
         for (long n = 1; n <= std::max(1L, visit_.nights); ++n)
             out.diaries.push_back(diary(n));
         return out;
@@ -110,35 +127,33 @@ class SheetMaker {
     const Kit& kit_;
     const Plan& plan_;
     int steps_ = 0;
-    std::map<std::string, int> number_of_; ///< id of a step's words -> number of the step that has them in full
+    std::map<std::string, int>
+        number_of_; ///< id of a step's words -> number of the step that has them in full
 
     TextArg phone() const { return code(visit_.clinic.phone); }
 
-    void add_cautions(std::vector<Text>& to, const std::string& at) const
-    {
+    void add_cautions(std::vector<Text>& to, const std::string& at) const {
         for (const Caution& caution : kit_.cautions)
             if (caution.at == at)
                 to.push_back(Text{"", {}, caution.text});
     }
-    void add_cautions(SheetSection& to, const std::string& at) const
-    {
+    void add_cautions(SheetSection& to, const std::string& at) const {
         std::vector<Text> texts;
         add_cautions(texts, at);
         for (Text& text : texts)
             to.blocks.push_back(block(Kind::caution, std::move(text)));
     }
 
-    SheetSection must_know() const
-    {
+    SheetSection must_know() const {
         SheetSection out{plain("first.title"), {block(Kind::paragraph, plain("first.intro"))}};
-        for (const char* one : {"tape_allergy", "broken_skin", "oxygen", "implant", "under_18", "pregnant", "latex", "cords"})
+        for (const char* one : {"tape_allergy", "broken_skin", "oxygen", "implant", "under_18",
+                                "pregnant", "latex", "cords"})
             out.blocks.push_back(block(Kind::bullet, plain(std::string("first.condition.") + one)));
         out.blocks.push_back(block(Kind::caution, plain("call.title"), plain("call.body")));
         return out;
     }
 
-    SheetBlock thing(const PackedItem& item) const
-    {
+    SheetBlock thing(const PackedItem& item) const {
         SheetBlock out = block(Kind::tick, {});
         out.count = item.count;
         if (const Part* part = kit_.part(item.part)) {
@@ -155,8 +170,7 @@ class SheetMaker {
         return out;
     }
 
-    SheetSection bag() const
-    {
+    SheetSection bag() const {
         SheetSection out{plain("sheet.bag.title"), {}};
         for (const PackedItem& item : kit_.packing)
             out.blocks.push_back(thing(item));
@@ -164,14 +178,12 @@ class SheetMaker {
         return out;
     }
 
-    static std::map<std::string, int> marks(const Part& part)
-    {
+    static std::map<std::string, int> marks(const Part& part) {
         const int ridges = part.mark.ridges;
         return {{"mark", ridges}, {"mark-plug", ridges}, {"mark-port", ridges}};
     }
 
-    SheetFigure figure_of(const Step& step) const
-    {
+    SheetFigure figure_of(const Step& step) const {
         SheetFigure out{step.figure, {}, {}};
         if (const Part* part = kit_.part(step.part))
             out.ridges = marks(*part);
@@ -184,11 +196,12 @@ class SheetMaker {
         return out;
     }
 
-    SheetSection before_bed() const
-    {
+    SheetSection before_bed() const {
         SheetSection out{plain("sheet.before.title"), {}};
-        out.blocks.push_back(block(Kind::paragraph, with("sheet.before.start", {time_of_day(start_of_step(plan_, 0, visit_.bed_time)),
-                                                                               time_of_day(visit_.bed_time)})));
+        out.blocks.push_back(
+            block(Kind::paragraph,
+                  with("sheet.before.start", {time_of_day(start_of_step(plan_, 0, visit_.bed_time)),
+                                              time_of_day(visit_.bed_time)})));
         for (const Step& step : plan_.steps) {
             if (step.phase != Phase::get_ready || step.stage == "charger") // the tablet's
                 continue;
@@ -205,15 +218,13 @@ class SheetMaker {
         return out;
     }
 
-    SheetBlock numbered(SheetBlock out)
-    {
+    SheetBlock numbered(SheetBlock out) {
         out.kind = Kind::step;
         out.number = ++steps_;
         return out;
     }
 
-    SheetSection put_on()
-    {
+    SheetSection put_on() {
         SheetSection out{plain("sheet.on.title"), {}};
         std::set<std::string> begun;
         for (const Step& step : plan_.steps) {
@@ -240,8 +251,7 @@ class SheetMaker {
         return out;
     }
 
-    Text then(const Light& light) const
-    {
+    Text then(const Light& light) const {
         if (light.then == Light::Then::start_again)
             return plain("sheet.light.start_again");
         if (light.then == Light::Then::call_clinic)
@@ -249,10 +259,10 @@ class SheetMaker {
         return plain("light.then." + std::string(name_of(light.then)));
     }
 
-    SheetSection lights() const
-    {
+    SheetSection lights() const {
         SheetSection out{plain("sheet.light.title"), {}};
-        out.blocks.push_back(block(Kind::paragraph, with("sheet.light.body", {number(kit_.start.to_light.count())})));
+        out.blocks.push_back(block(
+            Kind::paragraph, with("sheet.light.body", {number(kit_.start.to_light.count())})));
         std::vector<const Light*> ordered;
         for (const bool recording : {true, false})
             for (const Light& light : kit_.lights)
@@ -267,32 +277,37 @@ class SheetMaker {
         return out;
     }
 
-    SheetSection lights_out() const
-    {
+    SheetSection lights_out() const {
         SheetSection out{plain("bed.title"), {}};
-        out.blocks.push_back(with_figure(block(Kind::chore, plain("bed.line.bathroom")), "free_cables"));
-        out.blocks.push_back(with_figure(block(Kind::chore, plain("bed.line.phone")), "phone_away"));
-        out.blocks.push_back(with_figure(block(Kind::chore, plain("bed.line.pets")), "children_pets"));
+        out.blocks.push_back(
+            with_figure(block(Kind::chore, plain("bed.line.bathroom")), "free_cables"));
+        out.blocks.push_back(
+            with_figure(block(Kind::chore, plain("bed.line.phone")), "phone_away"));
+        out.blocks.push_back(
+            with_figure(block(Kind::chore, plain("bed.line.pets")), "children_pets"));
         add_cautions(out, "bed");
         return out;
     }
 
-    SheetSection night() const
-    {
+    SheetSection night() const {
         SheetSection out{plain("sheet.night.title"), {}};
-        out.blocks.push_back(block(Kind::advice, plain("sheet.night.up"), plain("sheet.night.up.advice")));
+        out.blocks.push_back(
+            block(Kind::advice, plain("sheet.night.up"), plain("sheet.night.up.advice")));
         const TextArg emergency = code(visit_.clinic.emergency);
-        out.blocks.push_back(block(Kind::advice, plain("night.help.off"), plain("sheet.night.off.advice")));
-        out.blocks.push_back(block(Kind::advice, plain("night.help.light"), with("sheet.night.light.advice", {phone()})));
-        out.blocks.push_back(block(Kind::advice, plain("night.help.skin"), with("night.help.skin.advice", {emergency})));
-        out.blocks.push_back(block(Kind::advice, plain("night.help.stop"), with("night.help.stop.advice", {emergency})));
+        out.blocks.push_back(
+            block(Kind::advice, plain("night.help.off"), plain("sheet.night.off.advice")));
+        out.blocks.push_back(block(Kind::advice, plain("night.help.light"),
+                                   with("sheet.night.light.advice", {phone()})));
+        out.blocks.push_back(block(Kind::advice, plain("night.help.skin"),
+                                   with("night.help.skin.advice", {emergency})));
+        out.blocks.push_back(block(Kind::advice, plain("night.help.stop"),
+                                   with("night.help.stop.advice", {emergency})));
         out.blocks.push_back(block(Kind::caution, with("night.watch", {emergency})));
         add_cautions(out, "night");
         return out;
     }
 
-    SheetSection morning()
-    {
+    SheetSection morning() {
         SheetSection out{plain("sheet.morning.title"), {}};
         out.blocks.push_back(block(Kind::paragraph, plain("sheet.morning.diary")));
         const StartBy by = kit_.start.by;
@@ -307,22 +322,26 @@ class SheetMaker {
                     stop.figure.ridges = marks(part);
         out.blocks.push_back(numbered(std::move(stop)));
         if (plan_.tape_strips > 0) {
-            SheetBlock tape = with_figure(block(Kind::step, plain("off.tape.title"), plain("off.tape.body")), "tape_off_low");
+            SheetBlock tape = with_figure(
+                block(Kind::step, plain("off.tape.title"), plain("off.tape.body")), "tape_off_low");
             tape.cautions.push_back(plain("off.tape.caution"));
             out.blocks.push_back(numbered(std::move(tape)));
         }
-        out.blocks.push_back(numbered(with_figure(block(Kind::step, plain("off.rest.title"), plain("off.rest.body")), "free_cables")));
-        SheetBlock skin = with_figure(block(Kind::step, plain("skin.title"), plain("skin.body")), "skin_look");
+        out.blocks.push_back(numbered(with_figure(
+            block(Kind::step, plain("off.rest.title"), plain("off.rest.body")), "free_cables")));
+        SheetBlock skin =
+            with_figure(block(Kind::step, plain("skin.title"), plain("skin.body")), "skin_look");
         skin.cautions = {plain("skin.again"), with("skin.hurt.advice", {phone()})};
         out.blocks.push_back(numbered(std::move(skin)));
         return out;
     }
 
-    SheetSection pack() const
-    {
+    SheetSection pack() const {
         SheetSection out{plain("pack.title"), {}};
         if (!visit_.return_by.empty())
-            out.blocks.push_back(block(Kind::paragraph, with("finished.return", {TextArg{TextArg::Date{visit_.return_by}}})));
+            out.blocks.push_back(
+                block(Kind::paragraph,
+                      with("finished.return", {TextArg{TextArg::Date{visit_.return_by}}})));
         out.blocks.push_back(block(Kind::paragraph, plain("sheet.pack.body")));
         for (const PackedItem& item : kit_.packing)
             if (item.comes_back) {
@@ -334,8 +353,7 @@ class SheetMaker {
         return out;
     }
 
-    SheetDiary diary(long night) const
-    {
+    SheetDiary diary(long night) const {
         SheetDiary out;
         out.title = plain("sheet.diary.title");
         if (visit_.nights > 1)
@@ -344,7 +362,8 @@ class SheetMaker {
         out.how = plain("sheet.diary.how");
         out.unsure = plain("answer.unsure");
         const minutes day = std::chrono::hours(24);
-        const auto first = std::chrono::floor<std::chrono::hours>(visit_.bed_time + day - diary_before_bed);
+        const auto first =
+            std::chrono::floor<std::chrono::hours>(visit_.bed_time + day - diary_before_bed);
         for (int hour = 0; hour <= diary_hours; hour += out.hours_apart) {
             const minutes shown = (minutes(first) + std::chrono::hours(hour)) % day;
             out.hours.push_back(with("answer.exact", {TextArg{TextArg::TimeOfDay{shown, true}}}));
@@ -360,7 +379,8 @@ class SheetMaker {
             question.title = plain("q." + question.id + ".title");
             if (questions::asks_amount(id)) {
                 question.answer = SheetQuestion::Answer::amount;
-                question.unit = plain(id == questions::slept ? "sheet.diary.hours" : "unit.minutes");
+                question.unit =
+                    plain(id == questions::slept ? "sheet.diary.hours" : "unit.minutes");
             } else if (id == questions::compare) {
                 question.answer = SheetQuestion::Answer::choice;
                 for (const char* choice : {"better", "usual", "worse"})
@@ -376,28 +396,50 @@ class SheetMaker {
 
 } // namespace
 
-Result<Sheet> make_sheet(const Visit& visit, const Kit& kit, const Plan& plan)
-{
+Result<Sheet> make_sheet(const Visit& visit, const Kit& kit, const Plan& plan) {
     if (visit.clinic.phone.empty())
         return Problem{Fault::refused, "no_phone", "/clinic/phone",
-                       "the clinic's telephone number is missing; right would be such as 555-0142, for a sheet without "
+                       "the clinic's telephone number is missing; right would be such as 555-0142, "
+                       "for a sheet without "
                        "a number does not leave the desk"};
     return SheetMaker(visit, kit, plan).make();
 }
 
-std::vector<std::string> all_sheet_texts()
-{
-    return {"sheet.title", "sheet.call", "sheet.code", "sheet.qr", "sheet.bag.title", "sheet.bag.missing",
-            "sheet.before.title", "sheet.before.start", "sheet.on.title", "sheet.like", "sheet.light.title",
-            "sheet.light.body", "sheet.light.other", "sheet.light.start_again", "sheet.light.call_clinic",
-            "sheet.night.title", "sheet.night.up", "sheet.night.up.advice", "sheet.night.off.advice",
-            "sheet.night.light.advice", "sheet.morning.title", "sheet.morning.diary", "sheet.pack.body",
-            "sheet.pack.diary", "sheet.diary.title", "sheet.diary.evening", "sheet.diary.how",
-            "sheet.diary.lights_out", "sheet.diary.awake", "sheet.diary.off", "sheet.diary.hours"};
+std::vector<std::string> all_sheet_texts() {
+    return {"sheet.title",
+            "sheet.call",
+            "sheet.code",
+            "sheet.qr",
+            "sheet.bag.title",
+            "sheet.bag.missing",
+            "sheet.before.title",
+            "sheet.before.start",
+            "sheet.on.title",
+            "sheet.like",
+            "sheet.light.title",
+            "sheet.light.body",
+            "sheet.light.other",
+            "sheet.light.start_again",
+            "sheet.light.call_clinic",
+            "sheet.night.title",
+            "sheet.night.up",
+            "sheet.night.up.advice",
+            "sheet.night.off.advice",
+            "sheet.night.light.advice",
+            "sheet.morning.title",
+            "sheet.morning.diary",
+            "sheet.pack.body",
+            "sheet.pack.diary",
+            "sheet.diary.title",
+            "sheet.diary.evening",
+            "sheet.diary.how",
+            "sheet.diary.lights_out",
+            "sheet.diary.awake",
+            "sheet.diary.off",
+            "sheet.diary.hours"};
 }
 
-std::vector<std::string> figures_of(const Sheet& sheet)
-{
+std::vector<std::string> figures_of(const Sheet& sheet) {
     std::set<std::string> ids;
     for (const SheetSection& section : sheet.sections)
         for (const SheetBlock& one : section.blocks)

@@ -64,10 +64,10 @@ struct SheetQuestion {
 /// does not answer.
 struct SheetDiary {
     Text title;
-    Text night; ///< "Night 1 of 2"; empty when there is one
+    Text night;   ///< "Night 1 of 2"; empty when there is one
     Text evening; ///< stands before the date that the person writes
     Text how;
-    Text unsure; ///< a box to tick beside each time and length
+    Text unsure;             ///< a box to tick beside each time and length
     std::vector<Text> hours; ///< at the left end of each column, every `hours_apart` hours
     int hours_apart = 2;
     std::vector<Text> rows;
@@ -102,7 +102,7 @@ struct SheetWords {
     std::string language; ///< BCP 47, such as "en"
     bool right_to_left = false;
     std::function<std::string(const Text&)> text;
-    std::function<std::string(const Clinic&)> hours; ///< one line for each span of days
+    std::function<std::string(const Clinic&)> hours;     ///< one line for each span of days
     std::function<std::string(const std::string&)> code; ///< kept in its own direction
     std::function<std::string(long)> number;
 };

@@ -12,11 +12,11 @@
 
 #include <gtest/gtest.h>
 
-#include <QCoreApplication>
 #include <array>
 #include <chrono>
 #include <cstdio>
 #include <fstream>
+#include <QCoreApplication>
 #include <regex>
 #include <sys/wait.h>
 
@@ -31,8 +31,7 @@ const fs::path assets = EVENFALL_SOURCE_DIR "/assets";
 constexpr std::array kits{"tern", "marram", "heron"};
 
 /// Translations hang on it.
-QCoreApplication& application()
-{
+QCoreApplication& application() {
     static int count = 1;
     static std::string name = "print_tests";
     static std::array<char*, 2> arguments{name.data(), nullptr};
@@ -40,8 +39,7 @@ QCoreApplication& application()
     return one;
 }
 
-std::string tool(const std::string& command)
-{
+std::string tool(const std::string& command) {
     std::string out;
     std::FILE* pipe = ::popen((command + " 2>&1").c_str(), "r");
     if (!pipe)
@@ -55,10 +53,11 @@ std::string tool(const std::string& command)
 }
 
 /// What the reader finds; it also complains that there is no desktop to tell about it.
-std::string square_in(const std::string& picture) { return tool("(zbarimg -q --raw " + picture + " 2>/dev/null)"); }
+std::string square_in(const std::string& picture) {
+    return tool("(zbarimg -q --raw " + picture + " 2>/dev/null || true)");
+}
 
-VisitWithKit visit_of(const std::string& kit, WritingHand hand = WritingHand::right)
-{
+VisitWithKit visit_of(const std::string& kit, WritingHand hand = WritingHand::right) {
     VisitWithKit all = load_visit(assets / "visits/demo.json", {assets / "kits"}).value();
     all.kit = load_kit(assets / "kits" / (kit + ".json")).value();
     all.visit.kit = kit;
@@ -66,13 +65,11 @@ VisitWithKit visit_of(const std::string& kit, WritingHand hand = WritingHand::ri
     return all;
 }
 
-Sheet sheet_of(const VisitWithKit& all)
-{
+Sheet sheet_of(const VisitWithKit& all) {
     return make_sheet(all.visit, all.kit, make_plan(all.kit, all.visit.hand).value()).value();
 }
 
-const FigureStore& figures()
-{
+const FigureStore& figures() {
     static const FigureStore store = [] {
         std::map<std::string, std::string> files;
         for (const auto& entry : fs::directory_iterator(assets / "figures"))
@@ -86,9 +83,10 @@ const FigureStore& figures()
 /// All that the sheet says, in the order of the model, without spaces: what a reader must find.
 class Said {
   public:
-    /// In HTML the table names each column at its beginning, so that the end of the last has no name.
-    Said(const Sheet& sheet, const SheetWords& words, bool html = false) : words_(words), html_(html)
-    {
+    /// In HTML the table names each column at its beginning, so that the end of the last has no
+    /// name.
+    Said(const Sheet& sheet, const SheetWords& words, bool html = false)
+        : words_(words), html_(html) {
         add(sheet.title);
         add(sheet.clinic.name);
         add(sheet.call);
@@ -114,8 +112,7 @@ class Said {
 
     void add(const std::string& text) { text_ += text; }
     void add(const Text& text) { text_ += words_.text(text); }
-    void add(const SheetSection& section)
-    {
+    void add(const SheetSection& section) {
         add(section.title);
         for (const SheetBlock& one : section.blocks) {
             if (one.kind == SheetBlock::Kind::step)
@@ -129,8 +126,7 @@ class Said {
                 add(caution);
         }
     }
-    void add(const Sheet& sheet, const SheetDiary& diary)
-    {
+    void add(const Sheet& sheet, const SheetDiary& diary) {
         add(diary.title);
         add(sheet.code_title);
         add(words_.code(sheet.code));
@@ -146,7 +142,8 @@ class Said {
             add(one.unit);
             for (const Text& choice : one.choices)
                 add(choice);
-            if (one.answer == SheetQuestion::Answer::time || one.answer == SheetQuestion::Answer::amount)
+            if (one.answer == SheetQuestion::Answer::time ||
+                one.answer == SheetQuestion::Answer::amount)
                 add(diary.unsure);
         }
     }
@@ -158,8 +155,7 @@ struct Case {
     bool large;
 };
 
-std::vector<Case> all_cases()
-{
+std::vector<Case> all_cases() {
     std::vector<Case> out;
     for (const char* kit : kits)
         for (const QString& language : Words::languages())
@@ -169,15 +165,14 @@ std::vector<Case> all_cases()
     return out;
 }
 
-std::string name_of(const Case& one)
-{
-    return one.kit + "_" + one.language + (one.paper == Paper::a4 ? "_a4" : "_letter") + (one.large ? "_large" : "");
+std::string name_of(const Case& one) {
+    return one.kit + "_" + one.language + (one.paper == Paper::a4 ? "_a4" : "_letter") +
+           (one.large ? "_large" : "");
 }
 
 /// Pages with the diary, in the longest language. At 14 and 18 pt a step with its words takes a
 /// tenth and a sixth of a page.
-int most_pages(const Case& one)
-{
+int most_pages(const Case& one) {
     if (one.kit == "tern")
         return one.large ? 11 : 7;
     if (one.kit == "marram")
@@ -194,8 +189,7 @@ class SheetPdf : public testing::TestWithParam<Case> {
     SheetWords words;
     std::string bytes;
 
-    void SetUp() override
-    {
+    void SetUp() override {
         application();
         language = std::make_unique<Words>(QString::fromStdString(GetParam().language), nullptr);
         words = sheet_words(*language);
@@ -209,12 +203,10 @@ class SheetPdf : public testing::TestWithParam<Case> {
         bytes = made[name_of(GetParam())];
         std::ofstream(path, std::ios::binary) << bytes;
     }
-    Result<std::string> make()
-    {
+    Result<std::string> make() {
         return print::sheet_pdf(sheet, words, figures(), {GetParam().paper, GetParam().large});
     }
-    int pages()
-    {
+    int pages() {
         const std::string info = tool("pdfinfo " + path);
         std::smatch found;
         EXPECT_TRUE(std::regex_search(info, found, std::regex("Pages: +([0-9]+)"))) << info;
@@ -222,27 +214,27 @@ class SheetPdf : public testing::TestWithParam<Case> {
     }
 };
 
-TEST_P(SheetPdf, IsSoundTaggedTitledAndInItsLanguage)
-{
+TEST_P(SheetPdf, IsSoundTaggedTitledAndInItsLanguage) {
     tool("qpdf --check " + path);
     const std::string info = tool("pdfinfo " + path);
-    EXPECT_NE(info.find("Title:           " + words.text(sheet.title) + ", SM-0417\n"), std::string::npos) << info;
+    EXPECT_NE(info.find("Title:           " + words.text(sheet.title) + ", SM-0417\n"),
+              std::string::npos)
+        << info;
     EXPECT_NE(info.find("Tagged:          yes\n"), std::string::npos) << info;
-    EXPECT_NE(info.find(GetParam().paper == Paper::a4 ? "(A4)" : "(letter)"), std::string::npos) << info;
+    EXPECT_NE(info.find(GetParam().paper == Paper::a4 ? "(A4)" : "(letter)"), std::string::npos)
+        << info;
     const std::string root = tool("qpdf --json=2 --json-key=qpdf " + path);
     EXPECT_NE(root.find("\"/Lang\": \"u:" + GetParam().language + "\""), std::string::npos);
     EXPECT_EQ(root.find("\"/Direction\": \"/R2L\"") != std::string::npos, words.right_to_left);
 }
 
-TEST_P(SheetPdf, HasFewPagesAndASmallFile)
-{
+TEST_P(SheetPdf, HasFewPagesAndASmallFile) {
     EXPECT_LE(pages(), most_pages(GetParam()));
     EXPECT_LE(bytes.size(), 300'000u);
     std::printf("%s: %d pages, %zu bytes\n", name_of(GetParam()).c_str(), pages(), bytes.size());
 }
 
-TEST_P(SheetPdf, EmbedsEveryFontAsASubset)
-{
+TEST_P(SheetPdf, EmbedsEveryFontAsASubset) {
     std::istringstream lines(tool("pdffonts " + path));
     int count = 0;
     for (std::string line; std::getline(lines, line);) {
@@ -260,16 +252,15 @@ TEST_P(SheetPdf, EmbedsEveryFontAsASubset)
     EXPECT_GT(count, 0);
 }
 
-TEST_P(SheetPdf, SaysAllOfTheModelInItsOrder)
-{
+TEST_P(SheetPdf, SaysAllOfTheModelInItsOrder) {
     EXPECT_EQ(test::letters(test::tagged_words(path)), Said(sheet, words).text());
 }
 
-TEST_P(SheetPdf, HasHeadingsListsAndFiguresWithWords)
-{
+TEST_P(SheetPdf, HasHeadingsListsAndFiguresWithWords) {
     const test::Structure structure = test::structure_of(path);
     EXPECT_EQ(structure.count("H1"), 1);
-    EXPECT_EQ(structure.count("H2"), static_cast<int>(sheet.sections.size() + sheet.diaries.size()));
+    EXPECT_EQ(structure.count("H2"),
+              static_cast<int>(sheet.sections.size() + sheet.diaries.size()));
     int pictures = 1 + static_cast<int>(sheet.diaries.size()); // QR codes
     for (const SheetSection& section : sheet.sections)
         for (const SheetBlock& one : section.blocks)
@@ -282,11 +273,11 @@ TEST_P(SheetPdf, HasHeadingsListsAndFiguresWithWords)
     EXPECT_GT(structure.count("LI"), 30);
 }
 
-TEST_P(SheetPdf, HasNoWordOutsideThePage)
-{
+TEST_P(SheetPdf, HasNoWordOutsideThePage) {
     const std::string boxes = tool("pdftotext -bbox " + path + " -");
     const print::Size page = print::size_of(GetParam().paper);
-    const std::regex word("<word xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\" yMax=\"([-0-9.]+)\">");
+    const std::regex word(
+        "<word xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\" yMax=\"([-0-9.]+)\">");
     int count = 0;
     for (std::sregex_iterator at(boxes.begin(), boxes.end(), word), end; at != end; ++at, ++count) {
         EXPECT_GE(std::stod((*at)[1]), 30) << at->str();
@@ -297,8 +288,7 @@ TEST_P(SheetPdf, HasNoWordOutsideThePage)
     EXPECT_GT(count, 200);
 }
 
-TEST_P(SheetPdf, LinesBeginAtTheSideOfTheLanguage)
-{
+TEST_P(SheetPdf, LinesBeginAtTheSideOfTheLanguage) {
     const std::string boxes = tool("pdftotext -bbox -l 1 " + path + " -");
     const std::regex box("xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\"");
     double top = 1000, left = 1000, right = 0; // of the title, the highest line
@@ -314,31 +304,36 @@ TEST_P(SheetPdf, LinesBeginAtTheSideOfTheLanguage)
     EXPECT_GT(words.right_to_left ? left : width - right, 100);
 }
 
-TEST_P(SheetPdf, IsGreyOnly)
-{
+TEST_P(SheetPdf, IsGreyOnly) {
     // Every colour that is set has three equal parts, or nearly: "0.07 0.09 0.12 rg" is the ink.
     const std::string content = tool("qpdf --qdf --object-streams=disable " + path + " -");
     const std::regex colour("([0-9.]+) ([0-9.]+) ([0-9.]+) (rg|RG)\\b");
     int count = 0;
-    for (std::sregex_iterator at(content.begin(), content.end(), colour), end; at != end; ++at, ++count) {
-        const double red = std::stod((*at)[1]), green = std::stod((*at)[2]), blue = std::stod((*at)[3]);
+    for (std::sregex_iterator at(content.begin(), content.end(), colour), end; at != end;
+         ++at, ++count) {
+        const double red = std::stod((*at)[1]), green = std::stod((*at)[2]),
+                     blue = std::stod((*at)[3]);
         EXPECT_LE(std::max({red, green, blue}) - std::min({red, green, blue}), 0.08) << at->str();
     }
     EXPECT_GT(count, 20);
 }
 
-TEST_P(SheetPdf, QrCodeIsReadBackFromThePrintedPages)
-{
-    const int last = pages();
-    for (const int page : {1, last}) {
+TEST_P(SheetPdf, QrCodeIsReadBackFromThePrintedPages) {
+    const auto square_on = [&](int page) {
         const std::string picture = (folder.path() / "page").string();
-        tool("pdftoppm -r 150 -gray -png -singlefile -f " + std::to_string(page) + " -l " + std::to_string(page) + " " + path + " " + picture);
-        EXPECT_EQ(square_in(picture + ".png"), "SM-0417\n") << page;
-    }
+        tool("pdftoppm -r 150 -gray -png -singlefile -f " + std::to_string(page) + " -l " +
+             std::to_string(page) + " " + path + " " + picture);
+        return square_in(picture + ".png");
+    };
+    EXPECT_EQ(square_on(1), "SM-0417\n");
+    // On the first page of the diary, which is the last page or, with many sensors or large letters, the one
+    // before.
+    const int last = pages();
+    const std::string found = square_on(last);
+    EXPECT_EQ(found.empty() ? square_on(last - 1) : found, "SM-0417\n");
 }
 
-TEST_P(SheetPdf, IsTheSameWhenMadeAgain)
-{
+TEST_P(SheetPdf, IsTheSameWhenMadeAgain) {
     EXPECT_EQ(make().value(), bytes);
 }
 
@@ -351,24 +346,22 @@ class SheetOfOneLanguage : public testing::Test {
     test::TemporaryDirectory folder;
     VisitWithKit all = visit_of("marram");
 
-    std::string pdf(const std::string& code = "en", SheetForm form = {})
-    {
+    std::string pdf(const std::string& code = "en", SheetForm form = {}) {
         const Words words(QString::fromStdString(code), nullptr);
-        const Result<std::string> made = print::sheet_pdf(sheet_of(all), sheet_words(words), figures(), form);
+        const Result<std::string> made =
+            print::sheet_pdf(sheet_of(all), sheet_words(words), figures(), form);
         for (const Problem& problem : made.problems())
             ADD_FAILURE() << describe("sheet", problem);
         return made ? *made : "";
     }
-    std::string written(const std::string& bytes)
-    {
+    std::string written(const std::string& bytes) {
         const std::string path = (folder.path() / "sheet.pdf").string();
         std::ofstream(path, std::ios::binary) << bytes;
         return path;
     }
 };
 
-TEST_F(SheetOfOneLanguage, LeftHandersGetTheirHandAndOtherPictures)
-{
+TEST_F(SheetOfOneLanguage, LeftHandersGetTheirHandAndOtherPictures) {
     const std::string right = pdf();
     all.visit.hand = WritingHand::left;
     const std::string left = pdf();
@@ -377,11 +370,11 @@ TEST_F(SheetOfOneLanguage, LeftHandersGetTheirHandAndOtherPictures)
     EXPECT_NE(text.find("Put the clip on your right index finger"), std::string::npos);
     EXPECT_EQ(text.find("left index finger"), std::string::npos);
     all.visit.hand = WritingHand::right;
-    EXPECT_NE(tool("pdftotext -raw " + written(pdf()) + " -").find("left index finger"), std::string::npos);
+    EXPECT_NE(tool("pdftotext -raw " + written(pdf()) + " -").find("left index finger"),
+              std::string::npos);
 }
 
-TEST_F(SheetOfOneLanguage, LongWordsOfAClinicFlowOnAndNothingIsLost)
-{
+TEST_F(SheetOfOneLanguage, LongWordsOfAClinicFlowOnAndNothingIsLost) {
     std::string much;
     for (int i = 0; i < 700; ++i)
         much += "word" + std::to_string(i) + " ";
@@ -389,7 +382,8 @@ TEST_F(SheetOfOneLanguage, LongWordsOfAClinicFlowOnAndNothingIsLost)
     all.kit.parts[0].texts["wrap"]["body"] = {{"en", much}};
     all.kit.cautions = {{"night", {{"en", much}}}, {all.kit.parts[0].id, {{"en", "Short."}}}};
     for (const bool large : {false, true}) {
-        const std::string text = test::letters(test::tagged_words(written(pdf("en", {Paper::letter, large}))));
+        const std::string text =
+            test::letters(test::tagged_words(written(pdf("en", {Paper::letter, large}))));
         const std::string wanted = test::letters(much);
         const std::size_t first = text.find(wanted);
         ASSERT_NE(first, std::string::npos);
@@ -397,11 +391,11 @@ TEST_F(SheetOfOneLanguage, LongWordsOfAClinicFlowOnAndNothingIsLost)
     }
 }
 
-TEST_F(SheetOfOneLanguage, LongNamesNumbersAndCodesStayOnThePage)
-{
+TEST_F(SheetOfOneLanguage, LongNamesNumbersAndCodesStayOnThePage) {
     all.visit.code = "STUDY-2026-EASTERN-REGION-000417";
     all.visit.clinic.phone = "+44 (0) 20 7946 0958 / 0959";
-    all.visit.clinic.name = "The Invented Institute for Sleep and Breathing of the Whole of the Salt Marshes and the Islands before Them";
+    all.visit.clinic.name = "The Invented Institute for Sleep and Breathing of the Whole of the "
+                            "Salt Marshes and the Islands before Them";
     all.visit.kit_label = "Bag 12 of the second delivery in the blue cupboard";
     const std::string path = written(pdf());
     const std::string boxes = tool("pdftotext -bbox " + path + " -");
@@ -413,20 +407,19 @@ TEST_F(SheetOfOneLanguage, LongNamesNumbersAndCodesStayOnThePage)
     EXPECT_EQ(square_in(picture + ".png"), all.visit.code + "\n");
 }
 
-TEST_F(SheetOfOneLanguage, AMissingFigureIsSaidByItsName)
-{
+TEST_F(SheetOfOneLanguage, AMissingFigureIsSaidByItsName) {
     const FigureStore none({});
     const Words words("en", nullptr);
-    for (const Result<std::string>& made : {print::sheet_pdf(sheet_of(all), sheet_words(words), none, {}),
-                                            print::sheet_html(sheet_of(all), sheet_words(words), none, false)}) {
+    for (const Result<std::string>& made :
+         {print::sheet_pdf(sheet_of(all), sheet_words(words), none, {}),
+          print::sheet_html(sheet_of(all), sheet_words(words), none, false)}) {
         ASSERT_FALSE(made);
         EXPECT_EQ(made.problems()[0].fault, Fault::io);
         EXPECT_NE(made.problems()[0].text.find("item_belt"), std::string::npos);
     }
 }
 
-TEST_F(SheetOfOneLanguage, EveryTextOfTheSheetIsTranslated)
-{
+TEST_F(SheetOfOneLanguage, EveryTextOfTheSheetIsTranslated) {
     for (const QString& code : Words::languages()) {
         const Words words(code, nullptr);
         for (const std::string& id : all_sheet_texts())
@@ -434,8 +427,7 @@ TEST_F(SheetOfOneLanguage, EveryTextOfTheSheetIsTranslated)
     }
 }
 
-TEST_F(SheetOfOneLanguage, HtmlIsOneWellFormedFileWithLanguageHeadingsAndWords)
-{
+TEST_F(SheetOfOneLanguage, HtmlIsOneWellFormedFileWithLanguageHeadingsAndWords) {
     for (const QString& code : Words::languages())
         for (const char* kit : kits) {
             const Words language(code, nullptr);
@@ -444,7 +436,9 @@ TEST_F(SheetOfOneLanguage, HtmlIsOneWellFormedFileWithLanguageHeadingsAndWords)
             const std::string html = print::sheet_html(sheet, words, figures(), false).value();
             const std::string path = (folder.path() / "sheet.html").string();
             std::ofstream(path, std::ios::binary) << html;
-            const std::string found = tool(std::string("/usr/bin/python3 " EVENFALL_SOURCE_DIR "/tests/app/print/sheet_html.py ") + path);
+            const std::string found = tool(std::string("/usr/bin/python3 " EVENFALL_SOURCE_DIR
+                                                       "/tests/app/print/sheet_html.py ") +
+                                           path);
             std::istringstream lines(found);
             std::map<std::string, std::string> said;
             for (std::string line; std::getline(lines, line);)
@@ -453,7 +447,7 @@ TEST_F(SheetOfOneLanguage, HtmlIsOneWellFormedFileWithLanguageHeadingsAndWords)
             EXPECT_EQ(said["dir"], words.right_to_left ? "rtl" : "ltr");
             EXPECT_EQ(said["h1"], "1");
             EXPECT_EQ(said["h2"], std::to_string(sheet.sections.size() + sheet.diaries.size()));
-            EXPECT_EQ(said["outside"], "0"); // needs no other file
+            EXPECT_EQ(said["outside"], "0");  // needs no other file
             EXPECT_EQ(said["nameless"], "0"); // pictures without words
             EXPECT_GT(std::stoi(said["pictures"]), 20);
             EXPECT_EQ(said["unclosed"], "0");

@@ -11,8 +11,7 @@
 namespace evenfall::test {
 namespace {
 
-std::string utf8_of_utf16(const std::string& hex)
-{
+std::string utf8_of_utf16(const std::string& hex) {
     std::string bytes = "\xFE\xFF";
     for (std::size_t i = 0; i + 1 < hex.size(); i += 2)
         bytes += static_cast<char>(std::stoi(hex.substr(i, 2), nullptr, 16));
@@ -25,8 +24,7 @@ struct Font {
     std::map<int, std::string> letters;
 };
 
-Font font_of(QPDFObjectHandle dictionary)
-{
+Font font_of(QPDFObjectHandle dictionary) {
     Font font;
     font.length = dictionary.getKey("/Subtype").getName() == "/Type0" ? 2 : 1;
     QPDFObjectHandle map = dictionary.getKey("/ToUnicode");
@@ -44,7 +42,8 @@ Font font_of(QPDFObjectHandle dictionary)
                 font.letters[std::stoi((*one)[1], nullptr, 16)] = utf8_of_utf16((*one)[2]);
         else
             for (std::sregex_iterator one(body.begin(), body.end(), range); one != end; ++one) {
-                const int from = std::stoi((*one)[1], nullptr, 16), to = std::stoi((*one)[2], nullptr, 16);
+                const int from = std::stoi((*one)[1], nullptr, 16),
+                          to = std::stoi((*one)[2], nullptr, 16);
                 int letter = std::stoi((*one)[3], nullptr, 16);
                 for (int code = from; code <= to; ++code, ++letter) {
                     char hex[5];
@@ -62,8 +61,7 @@ class Page : public QPDFObjectHandle::ParserCallbacks {
     explicit Page(QPDFObjectHandle page) : page_(page) {}
     std::map<int, std::string> pieces;
 
-    void handleObject(QPDFObjectHandle object) override
-    {
+    void handleObject(QPDFObjectHandle object) override {
         if (!object.isOperator()) {
             operands_.push_back(object);
             return;
@@ -84,8 +82,7 @@ class Page : public QPDFObjectHandle::ParserCallbacks {
     std::map<std::string, Font> fonts_;
     const Font* font_ = nullptr;
 
-    void act(const std::string& what)
-    {
+    void act(const std::string& what) {
         if (what == "BDC" || what == "BMC") {
             Mark mark = marks_.empty() ? Mark{} : marks_.back();
             if (operands_.size() == 2 && operands_[1].isDictionary()) {
@@ -113,8 +110,7 @@ class Page : public QPDFObjectHandle::ParserCallbacks {
                     show(one.getStringValue());
         }
     }
-    void show(const std::string& bytes)
-    {
+    void show(const std::string& bytes) {
         if (marks_.empty() || marks_.back().piece < 0 || marks_.back().spoken || !font_)
             return;
         for (std::size_t i = 0; i + font_->length <= bytes.size(); i += font_->length) {
@@ -134,8 +130,7 @@ class Page : public QPDFObjectHandle::ParserCallbacks {
 
 class Walk {
   public:
-    explicit Walk(QPDF& pdf)
-    {
+    explicit Walk(QPDF& pdf) {
         for (QPDFPageObjectHelper& page : QPDFPageDocumentHelper(pdf).getAllPages()) {
             Page read(page.getObjectHandle());
             page.parseContents(&read);
@@ -149,8 +144,7 @@ class Walk {
   private:
     std::map<QPDFObjGen, std::map<int, std::string>> pieces_;
 
-    void visit(QPDFObjectHandle what, QPDFObjectHandle page)
-    {
+    void visit(QPDFObjectHandle what, QPDFObjectHandle page) {
         if (what.isArray()) {
             for (QPDFObjectHandle& one : what.getArrayAsVector())
                 visit(one, page);
@@ -173,23 +167,21 @@ class Walk {
 
 } // namespace
 
-std::string tagged_words(const std::string& path)
-{
+std::string tagged_words(const std::string& path) {
     QPDF pdf;
     pdf.processFile(path.c_str());
     return Walk(pdf).text;
 }
 
-Structure structure_of(const std::string& path)
-{
+Structure structure_of(const std::string& path) {
     QPDF pdf;
     pdf.processFile(path.c_str());
     return Walk(pdf).structure;
 }
 
-std::string letters(const std::string& text)
-{
-    return std::regex_replace(text, std::regex("[ \t\n\f]+|\u2066|\u2067|\u2068|\u2069|\u00A0|\u202F"), "");
+std::string letters(const std::string& text) {
+    return std::regex_replace(
+        text, std::regex("[ \t\n\f]+|\u2066|\u2067|\u2068|\u2069|\u00A0|\u202F"), "");
 }
 
 } // namespace evenfall::test

@@ -8,16 +8,15 @@
 
 namespace evenfall::test {
 
-/// The words of a tagged PDF in the order of its structure, as one who hears it gets them: letters by
-/// each font's ToUnicode, or the /ActualText around them. What has no tag is left out. Through qpdf,
-/// for poppler stops hearing at the ligatures that Arabic must have.
+/// The words of a tagged PDF in the order of its structure, as one who hears it gets them: letters
+/// by each font's ToUnicode, or the /ActualText around them. What has no tag is left out. Through
+/// qpdf, for poppler stops hearing at the ligatures that Arabic must have.
 std::string tagged_words(const std::string& path);
 
 struct Structure {
     std::map<std::string, int> tags;
     std::vector<std::string> alternatives; ///< of the figures
-    int count(const std::string& tag) const
-    {
+    int count(const std::string& tag) const {
         const auto found = tags.find(tag);
         return found == tags.end() ? 0 : found->second;
     }

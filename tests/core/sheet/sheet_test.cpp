@@ -20,8 +20,7 @@ class SheetOf : public testing::TestWithParam<std::string> {
   protected:
     VisitWithKit all = load_visit(assets + "visits/demo.json", {assets + "kits"}).value();
     void SetUp() override { use(GetParam()); }
-    void use(const std::string& kit)
-    {
+    void use(const std::string& kit) {
         all.kit = load_kit(assets + "kits/" + kit + ".json").value();
         all.visit.kit = kit;
     }
@@ -29,8 +28,7 @@ class SheetOf : public testing::TestWithParam<std::string> {
     Sheet sheet() const { return make_sheet(all.visit, all.kit, plan()).value(); }
 };
 
-std::vector<const SheetBlock*> blocks(const Sheet& sheet, Kind kind)
-{
+std::vector<const SheetBlock*> blocks(const Sheet& sheet, Kind kind) {
     std::vector<const SheetBlock*> out;
     for (const SheetSection& section : sheet.sections)
         for (const SheetBlock& one : section.blocks)
@@ -39,8 +37,7 @@ std::vector<const SheetBlock*> blocks(const Sheet& sheet, Kind kind)
     return out;
 }
 
-TEST_P(SheetOf, StepsAreThoseOfThePlanInItsOrderAndNumberedThrough)
-{
+TEST_P(SheetOf, StepsAreThoseOfThePlanInItsOrderAndNumberedThrough) {
     const Sheet made = sheet();
     const auto steps = blocks(made, Kind::step);
     std::size_t at = 0;
@@ -58,8 +55,7 @@ TEST_P(SheetOf, StepsAreThoseOfThePlanInItsOrderAndNumberedThrough)
         EXPECT_EQ(steps[i]->number, static_cast<int>(i) + 1);
 }
 
-TEST_P(SheetOf, WordsThatComeAgainPointToTheStepThatHasThem)
-{
+TEST_P(SheetOf, WordsThatComeAgainPointToTheStepThatHasThem) {
     const Sheet made = sheet();
     const auto steps = blocks(made, Kind::step);
     std::set<std::string> said;
@@ -75,8 +71,7 @@ TEST_P(SheetOf, WordsThatComeAgainPointToTheStepThatHasThem)
     }
 }
 
-TEST_P(SheetOf, EveryCautionOfThePlanStandsAtItsStep)
-{
+TEST_P(SheetOf, EveryCautionOfThePlanStandsAtItsStep) {
     const Sheet made = sheet();
     const Plan whole = plan();
     for (const Step& step : whole.steps) {
@@ -85,16 +80,18 @@ TEST_P(SheetOf, EveryCautionOfThePlanStandsAtItsStep)
         bool found = false;
         for (const SheetSection& section : made.sections)
             for (const SheetBlock& one : section.blocks)
-                found = found || (one.title == step.title && std::count(one.cautions.begin(), one.cautions.end(), step.caution) > 0);
+                found = found ||
+                        (one.title == step.title &&
+                         std::count(one.cautions.begin(), one.cautions.end(), step.caution) > 0);
         EXPECT_TRUE(found) << step.id;
     }
 }
 
-TEST_P(SheetOf, EveryCautionOfTheKitIsOnIt)
-{
+TEST_P(SheetOf, EveryCautionOfTheKitIsOnIt) {
     const LocalText own{{"en", "A caution of this clinic."}};
-    for (const std::string& at : {std::string("tape"), std::string("neck"), std::string("bed"), std::string("hand"),
-                                  std::string("night"), all.kit.parts.back().id}) {
+    for (const std::string& at :
+         {std::string("tape"), std::string("neck"), std::string("bed"), std::string("hand"),
+          std::string("night"), all.kit.parts.back().id}) {
         all.kit.cautions = {{at, own}};
         const Sheet made = sheet();
         int found = 0;
@@ -108,8 +105,7 @@ TEST_P(SheetOf, EveryCautionOfTheKitIsOnIt)
     }
 }
 
-TEST_P(SheetOf, BagAndPackingAreTheKits)
-{
+TEST_P(SheetOf, BagAndPackingAreTheKits) {
     const Sheet made = sheet();
     std::size_t back = 0;
     for (const PackedItem& item : all.kit.packing)
@@ -118,8 +114,7 @@ TEST_P(SheetOf, BagAndPackingAreTheKits)
     EXPECT_EQ(blocks(made, Kind::tick).size(), all.kit.packing.size() + back + 1);
 }
 
-TEST_P(SheetOf, LightsAreTheKitsWithRecordingFirst)
-{
+TEST_P(SheetOf, LightsAreTheKitsWithRecordingFirst) {
     const Sheet made = sheet();
     const auto lights = blocks(made, Kind::light);
     ASSERT_EQ(lights.size(), all.kit.lights.size());
@@ -127,13 +122,13 @@ TEST_P(SheetOf, LightsAreTheKitsWithRecordingFirst)
     for (const SheetBlock* one : lights) {
         EXPECT_NE(one->body.id, "light.then.call_clinic"); // speaks of a button
         if (one->light->then == Light::Then::call_clinic) {
-            EXPECT_EQ(std::get<TextArg::Code>(one->body.args.at(0).value).value, all.visit.clinic.phone);
+            EXPECT_EQ(std::get<TextArg::Code>(one->body.args.at(0).value).value,
+                      all.visit.clinic.phone);
         }
     }
 }
 
-TEST_P(SheetOf, DiaryHasARowForEachSensorAndTheHoursOfTheNight)
-{
+TEST_P(SheetOf, DiaryHasARowForEachSensorAndTheHoursOfTheNight) {
     const Sheet made = sheet();
     ASSERT_EQ(made.diaries.size(), 1u);
     EXPECT_EQ(made.diaries[0].rows.size(), 2 + all.kit.sensors().size());
@@ -143,15 +138,14 @@ TEST_P(SheetOf, DiaryHasARowForEachSensorAndTheHoursOfTheNight)
     EXPECT_THAT(hours, ElementsAre(21, 23, 1, 3, 5, 7, 9)); // planned bed time 22:05
 }
 
-TEST_P(SheetOf, DiaryBeginsTheEveningBeforeForABedTimeAfterMidnight)
-{
+TEST_P(SheetOf, DiaryBeginsTheEveningBeforeForABedTimeAfterMidnight) {
     all.visit.bed_time = std::chrono::minutes(10);
     const Sheet made = sheet();
-    EXPECT_EQ(std::get<TextArg::TimeOfDay>(made.diaries[0].hours[0].args.at(0).value).time, std::chrono::hours(23));
+    EXPECT_EQ(std::get<TextArg::TimeOfDay>(made.diaries[0].hours[0].args.at(0).value).time,
+              std::chrono::hours(23));
 }
 
-TEST_P(SheetOf, EachNightHasItsDiary)
-{
+TEST_P(SheetOf, EachNightHasItsDiary) {
     all.visit.nights = 3;
     const Sheet made = sheet();
     ASSERT_EQ(made.diaries.size(), 3u);
@@ -159,20 +153,19 @@ TEST_P(SheetOf, EachNightHasItsDiary)
         EXPECT_EQ(one.night.id, "welcome.night");
 }
 
-TEST_P(SheetOf, NothingSpeaksOfATablet)
-{
+TEST_P(SheetOf, NothingSpeaksOfATablet) {
     const Sheet made = sheet();
     for (const SheetSection& section : made.sections)
         for (const SheetBlock& one : section.blocks)
-            for (const char* id : {"step.ready.charger.title", "bed.line.tablet", "bed.line.touch", "step.light.body",
-                                   "light.then.start_again", "pack.body", "kit.body"}) {
+            for (const char* id :
+                 {"step.ready.charger.title", "bed.line.tablet", "bed.line.touch",
+                  "step.light.body", "light.then.start_again", "pack.body", "kit.body"}) {
                 EXPECT_NE(one.title.id, id);
                 EXPECT_NE(one.body.id, id);
             }
 }
 
-TEST_P(SheetOf, NoNumberOfTheClinicIsRefused)
-{
+TEST_P(SheetOf, NoNumberOfTheClinicIsRefused) {
     all.visit.clinic.phone.clear();
     const Result<Sheet> made = make_sheet(all.visit, all.kit, plan());
     ASSERT_FALSE(made);
@@ -180,8 +173,7 @@ TEST_P(SheetOf, NoNumberOfTheClinicIsRefused)
     EXPECT_EQ(made.problems()[0].at, "/clinic/phone");
 }
 
-TEST_P(SheetOf, AllSheetTextsNamesEachTextThatNoScreenHas)
-{
+TEST_P(SheetOf, AllSheetTextsNamesEachTextThatNoScreenHas) {
     const std::vector<std::string> listed = all_sheet_texts();
     const Sheet made = sheet();
     for (const SheetSection& section : made.sections) {
