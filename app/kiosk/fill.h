@@ -28,7 +28,6 @@ struct Look {
 QString figure_url(const std::string& id, const Session& session, const Look& look, const std::string& part = "");
 /// The whole person, with what is on by now; `current` is the step in hand, or empty.
 QString person_url(const Session& session, const Look& look, const std::string& current);
-QString item_figure(PartKind kind);
 
 /// A row to choose: its id and its words.
 ItemRow choice_row(const std::string& id, const QString& text);

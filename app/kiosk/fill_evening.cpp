@@ -2,28 +2,13 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #include "kiosk/fill.h"
 
+#include "plan/depict.h"
+
 #include <algorithm>
 #include <numeric>
 
 namespace evenfall {
 namespace {
-
-const char* item_id(PartKind kind)
-{
-    switch (kind) {
-    case PartKind::effort_belt: return "item_belt";
-    case PartKind::effort_sensor: return "item_sensor";
-    case PartKind::recorder: return "item_recorder";
-    case PartKind::nasal_cannula: return "item_cannula";
-    case PartKind::breath_sensor: return "item_breath";
-    case PartKind::finger_probe: return "item_probe";
-    case PartKind::ecg_electrodes: return "item_ecg";
-    case PartKind::body_position_sensor: return "item_position";
-    case PartKind::snore_microphone: return "item_snore";
-    case PartKind::leg_electrodes: return "item_leg";
-    }
-    return "item_recorder";
-}
 
 QString url(const QString& id, const Session& session, const Look& look)
 {
@@ -42,20 +27,6 @@ const char* main_text(const Step& step)
     if (step.phase == Phase::put_on)
         return step.stage.starts_with("tape") ? "main.done" : "main.it_is_on";
     return step.phase == Phase::get_ready ? "main.done" : "main.next";
-}
-
-QString light_look(const Light& light, const Words& words)
-{
-    if (light.colour == "off")
-        return words.of("light.look.dark");
-    const QString colour = words.of("colour." + light.colour);
-    if (light.blinks == 0)
-        return words.of("light.look.steady", {colour});
-    if (light.pause.count() == 0)
-        return words.of(light.on >= std::chrono::milliseconds(1000) ? "light.look.long" : "light.look.even", {colour});
-    if (light.blinks == 1)
-        return words.of("light.look.one_short", {colour});
-    return words.of("light.look.short", {colour, words.number(light.blinks)});
 }
 
 QString light_rgb(const std::string& colour)
@@ -82,8 +53,6 @@ ItemRow choice_row(const std::string& id, const QString& text)
     row.name = text;
     return row;
 }
-
-QString item_figure(PartKind kind) { return QString::fromLatin1(item_id(kind)); }
 
 QString figure_url(const std::string& id, const Session& session, const Look& look, const std::string& part_id)
 {
@@ -226,17 +195,11 @@ ListValues fill_bag(const Session& session, const Words& words, const Look& look
         row.done = session.state().items.contains(std::to_string(i));
         if (const Part* part = session.kit().part(item.part)) {
             row.name = words.part(*part);
-            row.figure = figure_url(item_id(part->kind), session, look, part->id);
+            row.figure = figure_url(item_figure(part->kind), session, look, part->id);
         } else if (!item.item.empty()) {
             row.name = words.of("item." + item.item);
-            if (item.item == "tape_roll")
-                row.figure = figure_url("item_tape", session, look);
-            if (item.item == "charger")
-                row.figure = figure_url("item_charger", session, look);
-            if (item.item == "return_box")
-                row.figure = figure_url("return_box", session, look);
-            if (item.item == "pouch")
-                row.figure = figure_url("pack_bag", session, look);
+            if (const std::string figure = item_figure(item.item); !figure.empty())
+                row.figure = figure_url(figure, session, look);
         } else {
             row.name = words.own(item.name);
         }
@@ -307,7 +270,7 @@ ListValues fill_check(const Session& session, const Words& words, const Look& lo
         row.name = words.part(part);
         row.expect = words.of("check." + std::string(facts_of(part.kind).name) + ".expect");
         row.done = session.state().checked.contains(part.id);
-        row.figure = figure_url(item_id(part.kind), session, look, part.id);
+        row.figure = figure_url(item_figure(part.kind), session, look, part.id);
         values.mainEnabled = values.mainEnabled && row.done;
         values.items << QVariant::fromValue(row);
     }
@@ -325,7 +288,7 @@ ListValues fill_light(const Session& session, const Words& words)
     for (const Light& light : session.kit().lights) {
         LightRow row;
         row.id = QString::fromStdString(light.id);
-        row.name = light_look(light, words);
+        row.name = words(light_text(light));
         row.blinks = light.blinks;
         row.onMs = static_cast<int>(light.on.count());
         row.offMs = static_cast<int>(light.off.count());

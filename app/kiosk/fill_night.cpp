@@ -2,6 +2,8 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #include "kiosk/fill.h"
 
+#include "plan/depict.h"
+
 namespace evenfall {
 namespace {
 
@@ -14,7 +16,7 @@ void add_parts(NightValues& values, const Session& session, const Words& words, 
             continue;
         const Part& part = *session.kit().part(id);
         ItemRow row = choice_row(id, words.part(part));
-        row.figure = figure_url(item_figure(part.kind).toStdString(), session, look, id);
+        row.figure = figure_url(item_figure(part.kind), session, look, id);
         values.items << QVariant::fromValue(row);
     }
 }

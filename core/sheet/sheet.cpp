@@ -3,6 +3,7 @@
 #include "sheet/sheet.h"
 
 #include "answers/questions.h"
+#include "plan/depict.h"
 
 #include <algorithm>
 #include <set>
@@ -45,56 +46,6 @@ SheetBlock block(Kind kind, Text title, Text body = {}) {
 SheetBlock with_figure(SheetBlock out, std::string figure) {
     out.figure.id = std::move(figure);
     return out;
-}
-
-std::string bag_figure(PartKind kind) {
-    switch (kind) {
-    case PartKind::effort_belt:
-        return "item_belt";
-    case PartKind::effort_sensor:
-        return "item_sensor";
-    case PartKind::recorder:
-        return "item_recorder";
-    case PartKind::nasal_cannula:
-        return "item_cannula";
-    case PartKind::breath_sensor:
-        return "item_breath";
-    case PartKind::finger_probe:
-        return "item_probe";
-    case PartKind::ecg_electrodes:
-        return "item_ecg";
-    case PartKind::body_position_sensor:
-        return "item_position";
-    case PartKind::snore_microphone:
-        return "item_snore";
-    case PartKind::leg_electrodes:
-        return "item_leg";
-    }
-    return "";
-}
-
-std::string bag_figure(const std::string& item) {
-    if (item == "tape_roll")
-        return "item_tape";
-    if (item == "charger")
-        return "item_charger";
-    if (item == "return_box")
-        return "return_box";
-    return item == "pouch" ? "pack_bag" : "";
-}
-
-Text look_of(const Light& light) {
-    if (light.colour == "off")
-        return plain("light.look.dark");
-    const TextArg colour{TextArg::Word{"colour." + light.colour}};
-    if (light.blinks == 0)
-        return with("light.look.steady", {colour});
-    if (light.pause.count() == 0)
-        return with(light.on >= std::chrono::seconds(1) ? "light.look.long" : "light.look.even",
-                    {colour});
-    if (light.blinks == 1)
-        return with("light.look.one_short", {colour});
-    return with("light.look.short", {colour, number(light.blinks)});
 }
 
 class SheetMaker {
@@ -160,10 +111,10 @@ class SheetMaker {
             const TextArg name = part_name(*part);
             const auto& value = std::get<TextArg::Part>(name.value);
             out.title = Text{value.id, {}, value.own};
-            out.figure = {bag_figure(part->kind), marks(*part), {}};
+            out.figure = {item_figure(part->kind), marks(*part), {}};
         } else if (!item.item.empty()) {
             out.title = plain("item." + item.item);
-            out.figure.id = bag_figure(item.item);
+            out.figure.id = item_figure(item.item);
         } else {
             out.title = Text{"", {}, item.name};
         }
@@ -269,7 +220,7 @@ class SheetMaker {
                 if ((light.meaning == Light::Meaning::recording) == recording)
                     ordered.push_back(&light);
         for (const Light* light : ordered) {
-            SheetBlock row = block(Kind::light, look_of(*light), then(*light));
+            SheetBlock row = block(Kind::light, light_text(*light), then(*light));
             row.light = *light;
             out.blocks.push_back(std::move(row));
         }
