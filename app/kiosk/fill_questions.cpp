@@ -86,7 +86,7 @@ TimeDraft draft_for(const Session& session, std::string_view question)
         return TimeDraft::from(*known, *session.visit().zone);
     // Nothing known: begin near the plan in the evening, and near now in the morning.
     const bool evening = question == questions::into_bed || question == questions::lights_out;
-    return TimeDraft::guess(evening ? session.planned_bed() : session.now(), *session.visit().zone);
+    return TimeDraft::guess(evening ? session.planned_bed() : session.some_morning(), *session.visit().zone);
 }
 
 TimeValues fill_time(const Session& session, const Words& words, std::string_view question, const TimeDraft& draft)

@@ -37,7 +37,7 @@ bool Kiosk::start()
 {
     session_.reset(); // closes the journal before it is opened again
     help_step_ = nullptr;
-    Result<std::unique_ptr<Session>> opened = open_session_();
+    Result<std::unique_ptr<Session>> opened = staff_session_ ? staff_session_() : open_session_();
     if (!opened) {
         trouble_ = opened.problems().front();
         over_ = Over::trouble;
@@ -49,6 +49,8 @@ bool Kiosk::start()
     QString language = QString::fromStdString(session_->state().language.empty() ? session_->visit().language : session_->state().language);
     if (!settings_.language.isEmpty())
         language = settings_.language;
+    else if (session_->staff())
+        language = words_->language(); // that of the desk
     words_.reset(); // one translator at a time
     words_ = std::make_unique<Words>(language, session_->visit().zone);
     begin_draft();
@@ -141,10 +143,13 @@ void Kiosk::go_after()
         return;
     }
     const std::string next = session_->pages().after(session_->state().page);
-    if (next == "finished" && session_->state().record.empty()) {
-        if (!said(session_->write_record_below(settings_.records)))
-            return;
+    if (next == "entered" && session_->changes_nothing()) {
+        emit sittingOver(QString());
+        return;
     }
+    const bool record_due = next == "entered" || (next == "finished" && session_->state().record.empty());
+    if (record_due && !said(session_->write_night()))
+        return;
     open(next);
 }
 
@@ -160,6 +165,42 @@ void Kiosk::reopen()
 {
     start();
     fill();
+}
+
+void Kiosk::put_down()
+{
+    for (QTimer* timer : {&dark_again_, &skin_due_, &tick_})
+        timer->stop();
+    session_.reset();
+    help_step_ = nullptr;
+    event_.reset();
+    from_review_ = false;
+    puzzles_left_.clear();
+    over_ = Over::nothing;
+    screen_ = QStringLiteral("desk");
+    emit changed();
+}
+
+void Kiosk::sit(OpenSession staff)
+{
+    staff_session_ = std::move(staff);
+    reopen();
+}
+
+void Kiosk::askDesk() { emit deskWanted(); }
+
+void Kiosk::leaveSitting()
+{
+    if (staff_session_)
+        emit sittingOver(QString());
+}
+
+QString Kiosk::staff_label() const
+{
+    if (!session_ || !session_->staff())
+        return QString();
+    const std::string kind = session_->state().amending ? "sitting.amend" : "sitting.paper";
+    return words_->of(kind, {words_->code(session_->visit().code), words_->number(session_->state().night)});
 }
 
 void Kiosk::goOn()
@@ -193,6 +234,9 @@ void Kiosk::goOn()
         confirm_question(asked);
     } else if (page() == QLatin1String("review")) {
         over_ = Over::puzzle; // fill() finds out whether there is one
+    } else if (page() == QLatin1String("entered")) {
+        emit sittingOver(QString::fromStdString(session_->state().record));
+        return;
     } else if (page() == QLatin1String("stop")) {
         if (say(kinds::stopped))
             go_after();
@@ -297,11 +341,21 @@ void Kiosk::fill()
     if (over_ == Over::puzzle) {
         if (std::optional<Puzzle> puzzle = find_puzzle(*session_, *words_, puzzles_left_))
             puzzle_in_hand_ = std::move(*puzzle);
-        else
-            open("result");
+        else {
+            over_ = Over::nothing;
+            go_after();
+        }
     }
     switch (over_) {
     case Over::trouble:
+        if (trouble_.code == no_visit) {
+            screen_ = QStringLiteral("ready");
+            message_ = MessageValues{};
+            message_.title = words_->of("ready.title");
+            message_.body = words_->of("ready.body");
+            message_.mainLabel = words_->of("desk.open");
+            break;
+        }
         screen_ = QStringLiteral("trouble");
         message_ = fill_trouble(settings_.clinic, *words_, trouble_);
         break;
@@ -388,6 +442,12 @@ void Kiosk::fill_page()
         list_ = fill_pack(*session_, *words_, look());
     else if (page == "finished")
         message_ = fill_finished(*session_, *words_);
+    else if (page == "entered") {
+        message_ = MessageValues{};
+        message_.title = words_->of("entered.title");
+        message_.body = words_->of("entered.body", {words_->code(session_->state().record)});
+        message_.mainLabel = words_->of("desk.back");
+    }
 }
 
 void Kiosk::fill_moment()

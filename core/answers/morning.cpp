@@ -262,7 +262,8 @@ Morning morning_of_notes(const NightState& state)
     std::vector<Awakening> awakenings = noted_awakenings(state, morning.forgotten_back);
     if (!awakenings.empty())
         from_notes(morning.awake, std::optional(std::move(awakenings)));
-    from_notes(morning.off, std::optional(noted_removals(state)));
+    if (!state.paper) // on paper nothing was noted: that is not the same as nothing came off
+        from_notes(morning.off, std::optional(noted_removals(state)));
     return morning;
 }
 

@@ -55,7 +55,6 @@ class KioskTest : public testing::Test {
     Kiosk::Settings settings()
     {
         Kiosk::Settings settings;
-        settings.records = folder_.path().toStdString();
         settings.clinic = demo().visit.clinic;
         return settings;
     }
@@ -66,14 +65,14 @@ class KioskTest : public testing::Test {
                 Result<Opened> opened = open_journal(std::filesystem::path(folder_.path().toStdString()) / "journal.db");
                 if (!opened)
                     return opened.problems();
-                return Session::begin(visit_, std::move(opened->journal), clock_);
+                return Session::begin({visit_, std::move(opened->journal), folder_.path().toStdString()}, clock_);
             },
             settings());
     }
     std::unique_ptr<Kiosk> failing()
     {
         return std::make_unique<Kiosk>(
-            [this]() -> Result<std::unique_ptr<Session>> { return Session::begin(demo(), std::make_unique<FailingJournal>(failing_), clock_); },
+            [this]() -> Result<std::unique_ptr<Session>> { return Session::begin({demo(), std::make_unique<FailingJournal>(failing_), folder_.path().toStdString()}, clock_); },
             settings());
     }
     void to_night(Kiosk& kiosk)
@@ -546,9 +545,7 @@ TEST_F(KioskTest, ASkippedAnswerIsAbsent_NeverZero)
 
 TEST_F(KioskTest, SaysTheRecordCouldNotBeWritten_AndKeepsTheNight)
 {
-    Kiosk::Settings elsewhere = settings();
-    elsewhere.records = "/proc/nowhere";
-    Kiosk kiosk([this]() -> Result<std::unique_ptr<Session>> { return Session::begin(demo(), make_memory_journal(), clock_); }, elsewhere);
+    Kiosk kiosk([this]() -> Result<std::unique_ptr<Session>> { return Session::begin({demo(), make_memory_journal(), "/proc/nowhere"}, clock_); }, settings());
     to_night(kiosk);
     clock_->pass(hours(8));
     kiosk.upConfirmed();
