@@ -1561,7 +1561,7 @@
     <message id="help.ready.tape.1.fix">
         <source>5 cm is 2 inches. A little more or less is fine.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>5 cm sind etwa so lang wie Ihr kleiner Finger. Etwas mehr oder weniger ist in Ordnung.</translation>
+        <translation>5 cm sind etwa 3 Finger breit. Etwas mehr oder weniger ist in Ordnung.</translation>
     </message>
     <message id="help.ready.tape.2.question">
         <source>There is not enough tape.</source>
@@ -1921,7 +1921,7 @@
     <message id="help.nasal_cannula.tape.2.fix">
         <source>Put the strip on bare skin above the beard.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Kleben Sie den Streifen über dem Bart auf die bloße Haut.</translation>
+        <translation>Kleben Sie den Streifen oberhalb vom Bart auf die freie Haut.</translation>
     </message>
     <message id="help.nasal_cannula.join.push.1.question">
         <source>The tube slides off.</source>
@@ -2021,7 +2021,7 @@
     <message id="help.finger_probe.place.left.2.fix">
         <source>Take it off and put it on again, straight. If it still hurts, use the middle finger of your left hand.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Nehmen Sie ihn ab und setzen Sie ihn gerade wieder auf. Tut er noch weh, nehmen Sie den Mittelfinger der linken Hand.</translation>
+        <translation>Nehmen Sie ihn ab und setzen Sie ihn gerade wieder auf. Tut er noch weh, nehmen Sie den Mittelfinger Ihrer linken Hand.</translation>
     </message>
     <message id="help.finger_probe.place.left.3.question">
         <source>The clip slides off.</source>
@@ -2031,7 +2031,7 @@
     <message id="help.finger_probe.place.left.3.fix">
         <source>Dry your finger and push it all the way in. Lay the cable flat on the back of your left hand.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Trocknen Sie den Finger und schieben Sie ihn ganz hinein. Legen Sie das Kabel flach auf den Rücken der linken Hand.</translation>
+        <translation>Trocknen Sie den Finger und schieben Sie ihn ganz hinein. Legen Sie das Kabel flach auf den Rücken Ihrer linken Hand.</translation>
     </message>
     <message id="help.finger_probe.tape_hand.left.1.question">
         <source>I cannot do it with 1 hand.</source>
@@ -2041,7 +2041,7 @@
     <message id="help.finger_probe.tape_hand.left.1.fix">
         <source>Rest your left hand on a table. Stick down 1 end of the strip, then smooth the rest over the cable.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Legen Sie die linke Hand auf einen Tisch. Kleben Sie 1 Ende vom Streifen fest. Streichen Sie dann den Rest über das Kabel.</translation>
+        <translation>Legen Sie Ihre linke Hand auf einen Tisch. Kleben Sie 1 Ende vom Streifen fest. Streichen Sie dann den Rest über das Kabel.</translation>
     </message>
     <message id="help.finger_probe.tape_hand.left.2.question">
         <source>The cable pulls on the clip.</source>
@@ -2081,7 +2081,7 @@
     <message id="help.finger_probe.plug.left.1.fix">
         <source>Bend your left arm. If it still does not reach, tape the cable again with less slack.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Beugen Sie den linken Arm. Reicht es noch nicht, kleben Sie das Kabel neu und lassen Sie es weniger locker.</translation>
+        <translation>Beugen Sie Ihren linken Arm. Reicht es noch nicht, kleben Sie das Kabel neu und lassen Sie es weniger locker.</translation>
     </message>
     <message id="help.finger_probe.plug.left.2.question">
         <source>The plug does not go in.</source>
@@ -2111,7 +2111,7 @@
     <message id="help.finger_probe.place.right.2.fix">
         <source>Take it off and put it on again, straight. If it still hurts, use the middle finger of your right hand.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Nehmen Sie ihn ab und setzen Sie ihn gerade wieder auf. Tut er noch weh, nehmen Sie den Mittelfinger der rechten Hand.</translation>
+        <translation>Nehmen Sie ihn ab und setzen Sie ihn gerade wieder auf. Tut er noch weh, nehmen Sie den Mittelfinger Ihrer rechten Hand.</translation>
     </message>
     <message id="help.finger_probe.place.right.3.question">
         <source>The clip slides off.</source>
@@ -2121,7 +2121,7 @@
     <message id="help.finger_probe.place.right.3.fix">
         <source>Dry your finger and push it all the way in. Lay the cable flat on the back of your right hand.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Trocknen Sie den Finger und schieben Sie ihn ganz hinein. Legen Sie das Kabel flach auf den Rücken der rechten Hand.</translation>
+        <translation>Trocknen Sie den Finger und schieben Sie ihn ganz hinein. Legen Sie das Kabel flach auf den Rücken Ihrer rechten Hand.</translation>
     </message>
     <message id="help.finger_probe.tape_hand.right.1.question">
         <source>I cannot do it with 1 hand.</source>
@@ -2131,7 +2131,7 @@
     <message id="help.finger_probe.tape_hand.right.1.fix">
         <source>Rest your right hand on a table. Stick down 1 end of the strip, then smooth the rest over the cable.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Legen Sie die rechte Hand auf einen Tisch. Kleben Sie 1 Ende vom Streifen fest. Streichen Sie dann den Rest über das Kabel.</translation>
+        <translation>Legen Sie Ihre rechte Hand auf einen Tisch. Kleben Sie 1 Ende vom Streifen fest. Streichen Sie dann den Rest über das Kabel.</translation>
     </message>
     <message id="help.finger_probe.tape_hand.right.2.question">
         <source>The cable pulls on the clip.</source>
@@ -2171,7 +2171,7 @@
     <message id="help.finger_probe.plug.right.1.fix">
         <source>Bend your right arm. If it still does not reach, tape the cable again with less slack.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Beugen Sie den rechten Arm. Reicht es noch nicht, kleben Sie das Kabel neu und lassen Sie es weniger locker.</translation>
+        <translation>Beugen Sie Ihren rechten Arm. Reicht es noch nicht, kleben Sie das Kabel neu und lassen Sie es weniger locker.</translation>
     </message>
     <message id="help.finger_probe.plug.right.2.question">
         <source>The plug does not go in.</source>
@@ -2231,7 +2231,7 @@
     <message id="help.snore_microphone.place.1.fix">
         <source>Dry the skin and wipe off any cream. If you have a beard, go a little lower, to bare skin.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Trocknen Sie die Haut und wischen Sie Creme ab. Mit Bart: Gehen Sie etwas tiefer, auf bloße Haut.</translation>
+        <translation>Trocknen Sie die Haut und wischen Sie Creme ab. Wenn Sie einen Bart haben, gehen Sie etwas tiefer, auf freie Haut.</translation>
     </message>
     <message id="help.snore_microphone.place.2.question">
         <source>It bothers me when I swallow.</source>
@@ -2241,7 +2241,7 @@
     <message id="help.snore_microphone.place.2.fix">
         <source>Move it a little more to the side of your neck.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Setzen Sie ihn etwas weiter zur Seite vom Hals.</translation>
+        <translation>Setzen Sie ihn etwas weiter seitlich an den Hals.</translation>
     </message>
     <message id="help.leg_electrodes.left_leg.place.1.question">
         <source>A pad does not stick.</source>
@@ -2326,1477 +2326,1477 @@
     <message id="part.label">
         <source>Now: %1</source>
         <extracomment>Small line over the title of a step. %1 is the name of a part, such as &quot;chest belt&quot;.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt: %1</translation>
     </message>
     <message id="part.effort_belt.chest">
         <source>chest belt</source>
         <extracomment>Name of a part of the kit (respiratory effort belt, chest), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Brustgurt</translation>
     </message>
     <message id="part.effort_belt.abdomen">
         <source>waist belt</source>
         <extracomment>Name of a part of the kit (respiratory effort belt, abdomen), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bauchgurt</translation>
     </message>
     <message id="part.effort_sensor.chest">
         <source>chest sensor</source>
         <extracomment>Name of a part of the kit (effort sensor on the chest belt), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Brustsensor</translation>
     </message>
     <message id="part.effort_sensor.abdomen">
         <source>waist sensor</source>
         <extracomment>Name of a part of the kit (effort sensor on the waist belt), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bauchsensor</translation>
     </message>
     <message id="part.recorder">
         <source>recorder</source>
         <extracomment>Name of a part of the kit (the small box that records), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rekorder</translation>
     </message>
     <message id="part.nasal_cannula">
         <source>nose tube</source>
         <extracomment>Name of a part of the kit (nasal cannula), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nasenschlauch</translation>
     </message>
     <message id="part.breath_sensor">
         <source>breath sensor</source>
         <extracomment>Name of a part of the kit (thermal airflow sensor), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Atemsensor</translation>
     </message>
     <message id="part.finger_probe">
         <source>finger clip</source>
         <extracomment>Name of a part of the kit (finger probe of the pulse oximeter), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fingerclip</translation>
     </message>
     <message id="part.ecg_electrodes">
         <source>heart pads</source>
         <extracomment>Name of a part of the kit (ECG electrodes), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>EKG-Elektroden</translation>
     </message>
     <message id="part.body_position_sensor">
         <source>position sensor</source>
         <extracomment>Name of a part of the kit (body position sensor), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lagesensor</translation>
     </message>
     <message id="part.snore_microphone">
         <source>snore sensor</source>
         <extracomment>Name of a part of the kit (snore microphone), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schnarchsensor</translation>
     </message>
     <message id="part.leg_electrodes.left_leg">
         <source>left leg pads</source>
         <extracomment>Name of a part of the kit (EMG electrodes, left leg), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beinelektroden links</translation>
     </message>
     <message id="part.leg_electrodes.right_leg">
         <source>right leg pads</source>
         <extracomment>Name of a part of the kit (EMG electrodes, right leg), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beinelektroden rechts</translation>
     </message>
     <message id="step.ready.charger.title">
         <source>Put the tablet on its charger</source>
         <extracomment>Title of the page: getting ready: the tablet goes on its charger. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tablet an das Ladegerät anschließen</translation>
     </message>
     <message id="step.ready.charger.body">
         <source>Plug in the charger beside your bed. Leave the tablet on it all night.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: getting ready: the tablet goes on its charger.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Stecken Sie das Ladegerät neben dem Bett ein. Lassen Sie das Tablet die ganze Nacht daran.</translation>
     </message>
     <message id="step.ready.charger.right">
         <source>The tablet shows that it is charging.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: getting ready: the tablet goes on its charger.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Tablet zeigt, dass es lädt.</translation>
     </message>
     <message id="step.ready.charger.why">
         <source>The tablet keeps your notes all night. On its charger it will not run out of power.</source>
         <extracomment>Answer to &quot;Why this?&quot;: getting ready: the tablet goes on its charger.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Tablet bewahrt die ganze Nacht Ihre Notizen auf. Am Ladegerät geht ihm der Strom nicht aus.</translation>
     </message>
     <message id="step.ready.clothes.title">
         <source>Put on loose nightwear</source>
         <extracomment>Title of the page: getting ready: what to wear. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lockere Nachtkleidung anziehen</translation>
     </message>
     <message id="step.ready.clothes.body">
         <source>Wear what you like to sleep in, as long as it is loose. The kit goes over your clothes.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: getting ready: what to wear.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tragen Sie, worin Sie gern schlafen, wenn es locker ist. Das Set kommt über die Kleidung.</translation>
     </message>
     <message id="step.ready.clothes.right">
         <source>You can raise both arms, and nothing is tight.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: getting ready: what to wear.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie können beide Arme heben, und nichts ist eng.</translation>
     </message>
     <message id="step.ready.clothes.why">
         <source>Tight clothes can shift the belts when you turn over. A thin layer of cloth also protects your skin.</source>
         <extracomment>Answer to &quot;Why this?&quot;: getting ready: what to wear.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enge Kleidung kann die Gurte verschieben, wenn Sie sich umdrehen. Eine dünne Schicht Stoff schützt auch die Haut.</translation>
     </message>
     <message id="step.ready.bathroom.title">
         <source>Go to the bathroom now</source>
         <extracomment>Title of the page: getting ready: the bathroom, before anything is connected. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt auf die Toilette gehen</translation>
     </message>
     <message id="step.ready.bathroom.body">
         <source>Go before the kit is on. Wash your hands and face, and dry them well.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: getting ready: the bathroom, before anything is connected.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gehen Sie, bevor Sie das Set anlegen. Waschen Sie Hände und Gesicht und trocknen Sie sie gut ab.</translation>
     </message>
     <message id="step.ready.bathroom.right">
         <source>Your face and hands are clean and dry, with no cream on them.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: getting ready: the bathroom, before anything is connected.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gesicht und Hände sind sauber und trocken, ohne Creme.</translation>
     </message>
     <message id="step.ready.bathroom.why">
         <source>Getting up is harder with the kit on. Tape holds best on clean, dry skin.</source>
         <extracomment>Answer to &quot;Why this?&quot;: getting ready: the bathroom, before anything is connected.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem Set ist das Aufstehen schwerer. Pflaster hält am besten auf sauberer, trockener Haut.</translation>
     </message>
     <message id="step.ready.bare.title">
         <source>Take off rings, watch and nail polish</source>
         <extracomment>Title of the page: getting ready: rings, watch and nail polish come off. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ringe, Uhr und Nagellack entfernen</translation>
     </message>
     <message id="step.ready.bare.body">
         <source>Take off necklaces too. Polish must be off the index finger of the hand you do not write with.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: getting ready: rings, watch and nail polish come off.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nehmen Sie auch Ketten ab. Am Zeigefinger der Hand, mit der Sie nicht schreiben, muss der Lack ab sein.</translation>
     </message>
     <message id="step.ready.bare.right">
         <source>Your hands and neck are bare, and so is that nail.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: getting ready: rings, watch and nail polish come off.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hände und Hals sind frei, und dieser Nagel auch.</translation>
     </message>
     <message id="step.ready.bare.why">
         <source>The finger clip shines a light through your nail. Polish can block it. Rings and chains can catch on the cables.</source>
         <extracomment>Answer to &quot;Why this?&quot;: getting ready: rings, watch and nail polish come off.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Fingerclip leuchtet durch den Nagel. Lack kann das Licht stören. Ringe und Ketten können an den Kabeln hängen bleiben.</translation>
     </message>
     <message id="step.ready.tape.title">
         <source>Tape strips to tear off: %1 (%2 cm each)</source>
         <extracomment>Title of the page: getting ready: strips of tape are torn off before they are needed. Next to a picture of it. At most 45 characters. %1 is the number of strips, %2 the length of each in cm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pflasterstreifen abreißen: %1 (je %2 cm)</translation>
     </message>
     <message id="step.ready.tape.body">
         <source>Tear off this many strips: %1. Make each about %2 cm long. Hang them by one end on the edge of a table.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: getting ready: strips of tape are torn off before they are needed. %1 is the number of strips, %2 the length of each in cm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Reißen Sie so viele Streifen ab: %1. Jeder soll etwa %2 cm lang sein. Hängen Sie sie mit 1 Ende an eine Tischkante.</translation>
     </message>
     <message id="step.ready.tape.right">
         <source>All strips hang ready, and you can reach them with ease.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: getting ready: strips of tape are torn off before they are needed.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle Streifen hängen bereit, und Sie kommen leicht daran.</translation>
     </message>
     <message id="step.ready.tape.why">
         <source>Later on you have only 1 free hand. It helps when the strips are ready.</source>
         <extracomment>Answer to &quot;Why this?&quot;: getting ready: strips of tape are torn off before they are needed.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Später haben Sie nur 1 Hand frei. Dann hilft es, wenn die Streifen bereit sind.</translation>
     </message>
     <message id="step.ready.tape.caution">
         <source>Does tape make your skin itch, sore or red? Do not use it. Call your clinic first. Never put tape on sore or broken skin.</source>
         <extracomment>Caution in a box on this page: getting ready: strips of tape are torn off before they are needed.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Juckt Ihre Haut von Pflaster, wird sie wund oder rot? Nehmen Sie es nicht. Rufen Sie erst Ihre Klinik an. Kleben Sie nie Pflaster auf wunde oder verletzte Haut.</translation>
     </message>
     <message id="step.effort_belt.chest.wrap.title">
         <source>Close the belt around your chest</source>
         <extracomment>Title of the page: the chest belt is closed round the chest, at the end of a breath out. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gurt um die Brust schließen</translation>
     </message>
     <message id="step.effort_belt.chest.wrap.body">
         <source>Put it just under your armpits, under your arms. Breathe out slowly. At the end of the breath, close the belt.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the chest belt is closed round the chest, at the end of a breath out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Legen Sie ihn dicht unter den Achseln an, unter den Armen. Atmen Sie langsam aus. Schließen Sie den Gurt am Ende vom Ausatmen.</translation>
     </message>
     <message id="step.effort_belt.chest.wrap.right">
         <source>It lies flat, 2 fingers fit under it, and it stays put.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the chest belt is closed round the chest, at the end of a breath out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er liegt flach, 2 Finger passen darunter, und er rutscht nicht.</translation>
     </message>
     <message id="step.effort_belt.chest.wrap.why">
         <source>This belt feels your chest move as you breathe. If it is loose, it slips. If it is tight, it is hard to breathe.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the chest belt is closed round the chest, at the end of a breath out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Gurt spürt, wie sich die Brust beim Atmen bewegt. Ist er locker, rutscht er. Ist er zu eng, fällt das Atmen schwer.</translation>
     </message>
     <message id="step.effort_belt.abdomen.wrap.title">
         <source>Close the belt over your navel</source>
         <extracomment>Title of the page: the waist belt is closed round the waist, over the navel, at the end of a breath out. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gurt über dem Nabel schließen</translation>
     </message>
     <message id="step.effort_belt.abdomen.wrap.body">
         <source>Put it around your waist. Breathe out slowly. At the end of the breath, close the belt.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the waist belt is closed round the waist, over the navel, at the end of a breath out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Legen Sie ihn um den Bauch. Atmen Sie langsam aus. Schließen Sie den Gurt am Ende vom Ausatmen.</translation>
     </message>
     <message id="step.effort_belt.abdomen.wrap.right">
         <source>It lies flat, 2 fingers fit under it, and it stays put.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the waist belt is closed round the waist, over the navel, at the end of a breath out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er liegt flach, 2 Finger passen darunter, und er rutscht nicht.</translation>
     </message>
     <message id="step.effort_belt.abdomen.wrap.why">
         <source>This belt feels your belly move as you breathe. If it is loose, it slips. If it is tight, it is hard to breathe.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the waist belt is closed round the waist, over the navel, at the end of a breath out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Gurt spürt, wie sich der Bauch beim Atmen bewegt. Ist er locker, rutscht er. Ist er zu eng, fällt das Atmen schwer.</translation>
     </message>
     <message id="step.effort_sensor.snap.title">
         <source>Snap the sensor on to its belt</source>
         <extracomment>Title of the page: a sensor is pressed on to the 2 studs of a belt (the label names which sensor). Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sensor auf seinen Gurt drücken</translation>
     </message>
     <message id="step.effort_sensor.snap.body">
         <source>Hold it in front of the 2 studs on the belt. Press each side until it snaps.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a sensor is pressed on to the 2 studs of a belt (the label names which sensor).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Halten Sie ihn vor die 2 Druckknöpfe am Gurt. Drücken Sie jede Seite, bis sie einrastet.</translation>
     </message>
     <message id="step.effort_sensor.snap.right">
         <source>You felt it snap, and a gentle pull does not move it.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a sensor is pressed on to the 2 studs of a belt (the label names which sensor).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie haben das Einrasten gespürt. Ein leichter Zug bewegt ihn nicht.</translation>
     </message>
     <message id="step.effort_sensor.snap.why">
         <source>The sensor feels how the belt stretches. If it is loose, it misses your breath.</source>
         <extracomment>Answer to &quot;Why this?&quot;: a sensor is pressed on to the 2 studs of a belt (the label names which sensor).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Sensor spürt, wie sich der Gurt dehnt. Sitzt er lose, spürt er Ihren Atem nicht.</translation>
     </message>
     <message id="step.recorder.hip.wear.title">
         <source>Put the recorder on your waist belt</source>
         <extracomment>Title of the page: the recorder goes on the waist belt, at the side of the hip. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rekorder am Bauchgurt befestigen</translation>
     </message>
     <message id="step.recorder.hip.wear.body">
         <source>Fasten it to the waist belt at your side, over the hip. The side with the ports (the openings for plugs) points up.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the recorder goes on the waist belt, at the side of the hip.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Befestigen Sie ihn seitlich am Bauchgurt, über der Hüfte. Die Seite mit den Buchsen (Öffnungen für die Stecker) zeigt nach oben.</translation>
     </message>
     <message id="step.recorder.hip.wear.right">
         <source>It sits at your side and does not swing.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the recorder goes on the waist belt, at the side of the hip.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er sitzt an der Seite und schwingt nicht.</translation>
     </message>
     <message id="step.recorder.hip.wear.why">
         <source>The recorder saves what the sensors feel. At your side it is least in your way.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the recorder goes on the waist belt, at the side of the hip.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Rekorder speichert, was die Sensoren spüren. An der Seite stört er am wenigsten.</translation>
     </message>
     <message id="step.recorder.chest.wear.title">
         <source>Put the recorder on your chest strap</source>
         <extracomment>Title of the page: the recorder goes on the front of the chest strap. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rekorder am Brustriemen befestigen</translation>
     </message>
     <message id="step.recorder.chest.wear.body">
         <source>Fasten it in front, in the middle of your chest. The side with the ports (the openings for plugs) points up.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the recorder goes on the front of the chest strap.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Befestigen Sie ihn vorn, mitten auf der Brust. Die Seite mit den Buchsen (Öffnungen für die Stecker) zeigt nach oben.</translation>
     </message>
     <message id="step.recorder.chest.wear.right">
         <source>It hangs in the middle and lies flat.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the recorder goes on the front of the chest strap.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er hängt in der Mitte und liegt flach.</translation>
     </message>
     <message id="step.recorder.chest.wear.why">
         <source>The recorder saves what the sensors feel. On your chest it is close to them, so no cable has to pull.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the recorder goes on the front of the chest strap.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Rekorder speichert, was die Sensoren spüren. Auf der Brust ist er ihnen nah, so zieht kein Kabel.</translation>
     </message>
     <message id="step.recorder.harness.wear.title">
         <source>Put the harness on like a vest</source>
         <extracomment>Title of the page: the recorder sits in a harness of straps that is put on like a vest. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Trageweste anziehen</translation>
     </message>
     <message id="step.recorder.harness.wear.body">
         <source>Put 1 arm through, then the other. Close the strap in front. The recorder sits in the middle of your chest.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the recorder sits in a harness of straps that is put on like a vest.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Stecken Sie erst 1 Arm durch, dann den anderen. Schließen Sie den Riemen vorn. Der Rekorder sitzt mitten auf der Brust.</translation>
     </message>
     <message id="step.recorder.harness.wear.right">
         <source>The recorder sits in the middle, and no strap rubs your neck.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the recorder sits in a harness of straps that is put on like a vest.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Rekorder sitzt in der Mitte, und kein Riemen reibt am Hals.</translation>
     </message>
     <message id="step.recorder.harness.wear.why">
         <source>The harness holds the recorder still when you turn over in bed.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the recorder sits in a harness of straps that is put on like a vest.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Trageweste hält den Rekorder ruhig, wenn Sie sich im Bett umdrehen.</translation>
     </message>
     <message id="step.plug.push.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gleich viele Rippen suchen: %1</translation>
     </message>
     <message id="step.plug.push.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug straight in.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). %1 is the number of ridges.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fühlen Sie die Rippen am Stecker: %1. Suchen Sie die Buchse am Rekorder mit genauso vielen Rippen. Stecken Sie den Stecker gerade hinein.</translation>
     </message>
     <message id="step.plug.push.right">
         <source>It is in all the way. Ridges on plug and port: %1.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). %1 is the number of ridges.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er ist ganz drin. Rippen an Stecker und Buchse: %1.</translation>
     </message>
     <message id="step.plug.push.why">
         <source>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</source>
         <extracomment>Answer to &quot;Why this?&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Stecker hat seine eigene Buchse. Sie fühlen die Rippen mit dem Daumen, auch im Dunkeln.</translation>
     </message>
     <message id="step.plug.push.smooth.title">
         <source>Push the smooth plug in</source>
         <extracomment>Title of the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in). Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Glatten Stecker hineinstecken</translation>
     </message>
     <message id="step.plug.push.smooth.body">
         <source>This plug has no ridges. Find the port on the recorder that has none. Push the plug straight in.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Stecker hat keine Rippen. Suchen Sie die Buchse am Rekorder, die auch keine hat. Stecken Sie den Stecker gerade hinein.</translation>
     </message>
     <message id="step.plug.push.smooth.right">
         <source>It is in all the way. Plug and port are both smooth.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er ist ganz drin. Stecker und Buchse sind beide glatt.</translation>
     </message>
     <message id="step.plug.push.smooth.why">
         <source>Each plug has its own port. This one is smooth, so you can feel it even in the dark.</source>
         <extracomment>Answer to &quot;Why this?&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Stecker hat seine eigene Buchse. Dieser ist glatt, das fühlen Sie auch im Dunkeln.</translation>
     </message>
     <message id="step.plug.twist.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gleich viele Rippen suchen: %1</translation>
     </message>
     <message id="step.plug.twist.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug in and turn it clockwise until it stops.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). %1 is the number of ridges.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fühlen Sie die Rippen am Stecker: %1. Suchen Sie die Buchse am Rekorder mit genauso vielen Rippen. Stecken Sie den Stecker hinein und drehen Sie ihn nach rechts, bis es nicht weitergeht.</translation>
     </message>
     <message id="step.plug.twist.right">
         <source>It turns no further. Ridges on plug and port: %1.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). %1 is the number of ridges.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er dreht sich nicht weiter. Rippen an Stecker und Buchse: %1.</translation>
     </message>
     <message id="step.plug.twist.why">
         <source>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</source>
         <extracomment>Answer to &quot;Why this?&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Stecker hat seine eigene Buchse. Sie fühlen die Rippen mit dem Daumen, auch im Dunkeln.</translation>
     </message>
     <message id="step.plug.twist.smooth.title">
         <source>Turn the smooth plug in</source>
         <extracomment>Title of the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Glatten Stecker hineindrehen</translation>
     </message>
     <message id="step.plug.twist.smooth.body">
         <source>This plug has no ridges. Find the port on the recorder that has none. Push the plug in and turn it clockwise until it stops.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Stecker hat keine Rippen. Suchen Sie die Buchse am Rekorder, die auch keine hat. Stecken Sie den Stecker hinein und drehen Sie ihn nach rechts, bis es nicht weitergeht.</translation>
     </message>
     <message id="step.plug.twist.smooth.right">
         <source>It turns no further. Plug and port are both smooth.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er dreht sich nicht weiter. Stecker und Buchse sind beide glatt.</translation>
     </message>
     <message id="step.plug.twist.smooth.why">
         <source>Each plug has its own port. This one is smooth, so you can feel it even in the dark.</source>
         <extracomment>Answer to &quot;Why this?&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Stecker hat seine eigene Buchse. Dieser ist glatt, das fühlen Sie auch im Dunkeln.</translation>
     </message>
     <message id="step.plug.snap.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gleich viele Rippen suchen: %1</translation>
     </message>
     <message id="step.plug.snap.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Press the plug until it snaps.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). %1 is the number of ridges.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fühlen Sie die Rippen am Stecker: %1. Suchen Sie die Buchse am Rekorder mit genauso vielen Rippen. Drücken Sie den Stecker, bis er einrastet.</translation>
     </message>
     <message id="step.plug.snap.right">
         <source>You felt it snap. Ridges on plug and port: %1.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). %1 is the number of ridges.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie haben das Einrasten gespürt. Rippen an Stecker und Buchse: %1.</translation>
     </message>
     <message id="step.plug.snap.why">
         <source>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</source>
         <extracomment>Answer to &quot;Why this?&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Stecker hat seine eigene Buchse. Sie fühlen die Rippen mit dem Daumen, auch im Dunkeln.</translation>
     </message>
     <message id="step.plug.snap.smooth.title">
         <source>Snap the smooth plug in</source>
         <extracomment>Title of the page: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Glatten Stecker einrasten</translation>
     </message>
     <message id="step.plug.snap.smooth.body">
         <source>This plug has no ridges. Find the port on the recorder that has none. Press the plug until it snaps.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Stecker hat keine Rippen. Suchen Sie die Buchse am Rekorder, die auch keine hat. Drücken Sie den Stecker, bis er einrastet.</translation>
     </message>
     <message id="step.plug.snap.smooth.right">
         <source>You felt it snap. Plug and port are both smooth.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie haben das Einrasten gespürt. Stecker und Buchse sind beide glatt.</translation>
     </message>
     <message id="step.plug.snap.smooth.why">
         <source>Each plug has its own port. This one is smooth, so you can feel it even in the dark.</source>
         <extracomment>Answer to &quot;Why this?&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Stecker hat seine eigene Buchse. Dieser ist glatt, das fühlen Sie auch im Dunkeln.</translation>
     </message>
     <message id="step.nasal_cannula.prongs.title">
         <source>Put the 2 prongs in your nose</source>
         <extracomment>Title of the page: the 2 soft prongs of the nose tube (nasal cannula) go into the nostrils. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>2 Röhrchen in die Nase stecken</translation>
     </message>
     <message id="step.nasal_cannula.prongs.body">
         <source>Turn the soft prongs of the nose tube up, so that they curve toward you. Put 1 into each nostril.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the 2 soft prongs of the nose tube (nasal cannula) go into the nostrils.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drehen Sie die weichen Röhrchen vom Nasenschlauch nach oben. Sie biegen sich zu Ihnen hin. Stecken Sie 1 in jedes Nasenloch.</translation>
     </message>
     <message id="step.nasal_cannula.prongs.right">
         <source>Both prongs sit in your nose, and you breathe with ease.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the 2 soft prongs of the nose tube (nasal cannula) go into the nostrils.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beide Röhrchen sitzen in der Nase, und Sie atmen leicht.</translation>
     </message>
     <message id="step.nasal_cannula.prongs.why">
         <source>The nose tube feels the air as you breathe. Of all parts it slips the most, so take your time.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the 2 soft prongs of the nose tube (nasal cannula) go into the nostrils.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Nasenschlauch spürt die Luft, wenn Sie atmen. Er rutscht leichter als alle anderen Teile. Nehmen Sie sich Zeit.</translation>
     </message>
     <message id="step.nasal_cannula.ears.title">
         <source>Put the tube over both ears</source>
         <extracomment>Title of the page: the tube is laid over both ears. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch über beide Ohren legen</translation>
     </message>
     <message id="step.nasal_cannula.ears.body">
         <source>Lead 1 side of the tube over each ear, from front to back. Keep the prongs in your nose.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the tube is laid over both ears.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Führen Sie den Schlauch auf jeder Seite über das Ohr, von vorn nach hinten. Lassen Sie die Röhrchen in der Nase.</translation>
     </message>
     <message id="step.nasal_cannula.ears.right">
         <source>The tube lies behind both ears and does not pull.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the tube is laid over both ears.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlauch liegt hinter beiden Ohren und zieht nicht.</translation>
     </message>
     <message id="step.nasal_cannula.ears.caution">
         <source>The tube must never go around your neck. From your ears it comes down in front, under your chin.</source>
         <extracomment>Caution in a box on this page: the tube is laid over both ears.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlauch darf nie um den Hals liegen. Von den Ohren kommt er vorn nach unten, unter das Kinn.</translation>
     </message>
     <message id="step.nasal_cannula.chin.title">
         <source>Slide the tube snug under your chin</source>
         <extracomment>Title of the page: the small ring on the tube is slid up under the chin. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ring unter das Kinn schieben</translation>
     </message>
     <message id="step.nasal_cannula.chin.body">
         <source>Slide the small ring up until it sits under your chin. Leave room to swallow.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the small ring on the tube is slid up under the chin.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schieben Sie den kleinen Ring hoch, bis er unter dem Kinn sitzt. Lassen Sie Platz zum Schlucken.</translation>
     </message>
     <message id="step.nasal_cannula.chin.right">
         <source>You can swallow and talk with ease.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the small ring on the tube is slid up under the chin.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie können leicht schlucken und sprechen.</translation>
     </message>
     <message id="step.nasal_cannula.chin.why">
         <source>A snug tube keeps the prongs in your nose when you turn over.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the small ring on the tube is slid up under the chin.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Liegt der Schlauch an, bleiben die Röhrchen in der Nase, wenn Sie sich umdrehen.</translation>
     </message>
     <message id="step.nasal_cannula.chin.caution">
         <source>Too tight can hurt you. Keep the tube under your chin, not around your throat, and lead it down under your clothes.</source>
         <extracomment>Caution in a box on this page: the small ring on the tube is slid up under the chin.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zu eng kann Ihnen schaden. Der Schlauch bleibt unter dem Kinn, nicht um den Hals. Führen Sie ihn unter der Kleidung nach unten.</translation>
     </message>
     <message id="step.nasal_cannula.tape.title">
         <source>Tape the tube to your cheeks</source>
         <extracomment>Title of the page: the tube is taped to both cheeks. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch an die Wangen kleben</translation>
     </message>
     <message id="step.nasal_cannula.tape.body">
         <source>Lay 1 strip across the tube on each cheek. Press it down for a few seconds.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the tube is taped to both cheeks.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Legen Sie auf jeder Wange 1 Streifen quer über den Schlauch. Drücken Sie ihn ein paar Sekunden lang fest.</translation>
     </message>
     <message id="step.nasal_cannula.tape.right">
         <source>Both strips lie flat, and the prongs stay in when you smile.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the tube is taped to both cheeks.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beide Streifen liegen flach. Die Röhrchen bleiben drin, wenn Sie lächeln.</translation>
     </message>
     <message id="step.nasal_cannula.tape.why">
         <source>The tape holds the tube when your cheek rubs on the pillow.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the tube is taped to both cheeks.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Pflaster hält den Schlauch, wenn die Wange am Kissen reibt.</translation>
     </message>
     <message id="step.nasal_cannula.tape.caution">
         <source>Do not put tape on sore or broken skin, or if you are allergic to it. Call your clinic.</source>
         <extracomment>Caution in a box on this page: the tube is taped to both cheeks.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Pflaster auf wunde oder verletzte Haut. Kein Pflaster bei Pflasterallergie. Rufen Sie dann Ihre Klinik an.</translation>
     </message>
     <message id="step.nasal_cannula.join.push.title">
         <source>Push the tube on to the recorder</source>
         <extracomment>Title of the page: the end of the nose tube is pushed on to the recorder. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch auf den Rekorder schieben</translation>
     </message>
     <message id="step.nasal_cannula.join.push.body">
         <source>Find the short round nozzle on the recorder. Push the end of the tube on to it as far as it goes.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the end of the nose tube is pushed on to the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Suchen Sie den kurzen runden Stutzen am Rekorder. Schieben Sie das Ende vom Schlauch darauf, so weit es geht.</translation>
     </message>
     <message id="step.nasal_cannula.join.push.right">
         <source>It sits tight, and a gentle pull does not move it.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the end of the nose tube is pushed on to the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er sitzt fest. Ein leichter Zug bewegt ihn nicht.</translation>
     </message>
     <message id="step.nasal_cannula.join.push.why">
         <source>Your breath is felt through this tube. If it is loose, air gets out and your breath is missed.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the end of the nose tube is pushed on to the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durch diesen Schlauch spürt der Rekorder Ihren Atem. Sitzt der Schlauch lose, geht Luft verloren, und der Atem wird nicht gespürt.</translation>
     </message>
     <message id="step.nasal_cannula.join.twist.title">
         <source>Turn the tube on to the recorder</source>
         <extracomment>Title of the page: the end of the nose tube is turned on to the recorder, clockwise. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch auf den Rekorder drehen</translation>
     </message>
     <message id="step.nasal_cannula.join.twist.body">
         <source>Put the end of the tube on the recorder. Turn it clockwise until it stops.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the end of the nose tube is turned on to the recorder, clockwise.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Setzen Sie das Ende vom Schlauch auf den Rekorder. Drehen Sie es nach rechts, bis es nicht weitergeht.</translation>
     </message>
     <message id="step.nasal_cannula.join.twist.right">
         <source>It turns no further, and a gentle pull does not move it.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the end of the nose tube is turned on to the recorder, clockwise.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er dreht sich nicht weiter. Ein leichter Zug bewegt ihn nicht.</translation>
     </message>
     <message id="step.nasal_cannula.join.twist.why">
         <source>Your breath is felt through this tube. If it is loose, air gets out and your breath is missed.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the end of the nose tube is turned on to the recorder, clockwise.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durch diesen Schlauch spürt der Rekorder Ihren Atem. Sitzt der Schlauch lose, geht Luft verloren, und der Atem wird nicht gespürt.</translation>
     </message>
     <message id="step.nasal_cannula.join.snap.title">
         <source>Snap the tube on to the recorder</source>
         <extracomment>Title of the page: the end of the nose tube is pressed on to the recorder until it snaps. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch am Rekorder einrasten</translation>
     </message>
     <message id="step.nasal_cannula.join.snap.body">
         <source>Press the end of the tube on to the recorder until it snaps.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the end of the nose tube is pressed on to the recorder until it snaps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drücken Sie das Ende vom Schlauch auf den Rekorder, bis es einrastet.</translation>
     </message>
     <message id="step.nasal_cannula.join.snap.right">
         <source>You felt it snap, and a gentle pull does not move it.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the end of the nose tube is pressed on to the recorder until it snaps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie haben das Einrasten gespürt. Ein leichter Zug bewegt ihn nicht.</translation>
     </message>
     <message id="step.nasal_cannula.join.snap.why">
         <source>Your breath is felt through this tube. If it is loose, air gets out and your breath is missed.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the end of the nose tube is pressed on to the recorder until it snaps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durch diesen Schlauch spürt der Rekorder Ihren Atem. Sitzt der Schlauch lose, geht Luft verloren, und der Atem wird nicht gespürt.</translation>
     </message>
     <message id="step.breath_sensor.place.title">
         <source>Put the breath sensor under your nose</source>
         <extracomment>Title of the page: the breath (thermal) sensor sits on the nose tube, above the lip, in the breath of nose and mouth. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Atemsensor unter die Nase setzen</translation>
     </message>
     <message id="step.breath_sensor.place.body">
         <source>It sits on the nose tube, above your upper lip. Its tips point to your nose and mouth, and touch no skin.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the breath (thermal) sensor sits on the nose tube, above the lip, in the breath of nose and mouth.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er sitzt auf dem Nasenschlauch, über der Oberlippe. Seine Spitzen zeigen zu Nase und Mund und berühren keine Haut.</translation>
     </message>
     <message id="step.breath_sensor.place.right">
         <source>Its tips are in your breath, and none touches your skin.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the breath (thermal) sensor sits on the nose tube, above the lip, in the breath of nose and mouth.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Spitzen sind in Ihrem Atem, und keine berührt die Haut.</translation>
     </message>
     <message id="step.breath_sensor.place.why">
         <source>This sensor feels the warmth of each breath. On the skin it would feel only your skin.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the breath (thermal) sensor sits on the nose tube, above the lip, in the breath of nose and mouth.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Sensor spürt die Wärme von jedem Atemzug. Auf der Haut spürt er nur die Haut.</translation>
     </message>
     <message id="step.finger_probe.place.left.title">
         <source>Put the clip on your left index finger</source>
         <extracomment>Title of the page: the finger clip goes on the index finger of the left hand. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Clip auf Ihren linken Zeigefinger stecken</translation>
     </message>
     <message id="step.finger_probe.place.left.body">
         <source>Hold your left hand nail side up. Push the index finger all the way into the clip. The cable runs along the back of your hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the finger clip goes on the index finger of the left hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Halten Sie Ihre linke Hand mit dem Nagel nach oben. Schieben Sie den Zeigefinger ganz in den Clip. Das Kabel läuft über den Handrücken.</translation>
     </message>
     <message id="step.finger_probe.place.left.right">
         <source>The nail is up, and your fingertip touches the end of the clip.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the finger clip goes on the index finger of the left hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Nagel ist oben, und die Fingerspitze berührt das Ende vom Clip.</translation>
     </message>
     <message id="step.finger_probe.place.left.why">
         <source>The clip uses light to see how much oxygen is in your blood. It does not hurt. Your right hand stays free.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the finger clip goes on the index finger of the left hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Clip misst mit Licht, wie viel Sauerstoff im Blut ist. Es tut nicht weh. Ihre rechte Hand bleibt frei.</translation>
     </message>
     <message id="step.finger_probe.place.left.caution">
         <source>The hand must be warm and the nail bare. Cold fingers and nail polish can spoil the reading. No clip on sore skin.</source>
         <extracomment>Caution in a box on this page: the finger clip goes on the index finger of the left hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Hand muss warm und der Nagel frei sein. Kalte Finger und Nagellack können die Messung stören. Kein Clip auf wunde Haut.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.left.title">
         <source>Tape the cable to your left hand</source>
         <extracomment>Title of the page: the cable of the finger clip is taped to the back of the left hand while making a fist. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kabel auf Ihre linke Hand kleben</translation>
     </message>
     <message id="step.finger_probe.tape_hand.left.body">
         <source>Make a fist with your left hand. Press 1 strip over the cable on the back of the hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the back of the left hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Machen Sie mit Ihrer linken Hand eine Faust. Drücken Sie 1 Streifen über das Kabel auf dem Handrücken.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.left.right">
         <source>You can make a fist, and the cable does not pull on the clip.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the cable of the finger clip is taped to the back of the left hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie können eine Faust machen, und das Kabel zieht nicht am Clip.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.left.why">
         <source>The fist leaves some slack in the cable. So the clip stays on when your hand moves.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the cable of the finger clip is taped to the back of the left hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durch die Faust bleibt das Kabel etwas locker. So bleibt der Clip dran, wenn sich die Hand bewegt.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.left.caution">
         <source>Do not put tape on sore or broken skin, or if you are allergic to it. Do not wrap tape around the hand or finger.</source>
         <extracomment>Caution in a box on this page: the cable of the finger clip is taped to the back of the left hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Pflaster auf wunde oder verletzte Haut. Kein Pflaster bei Pflasterallergie. Wickeln Sie kein Pflaster um Hand oder Finger.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.left.title">
         <source>Tape the cable to your left forearm</source>
         <extracomment>Title of the page: the cable of the finger clip is taped to the left forearm. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kabel auf Ihren linken Unterarm kleben</translation>
     </message>
     <message id="step.finger_probe.tape_arm.left.body">
         <source>Lay the cable along your left arm. Press 1 strip over it, half way to the elbow.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the left forearm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Legen Sie das Kabel an Ihrem linken Arm entlang. Drücken Sie 1 Streifen darüber, auf halbem Weg zum Ellenbogen.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.left.right">
         <source>You can bend your arm, and the cable does not pull.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the cable of the finger clip is taped to the left forearm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie können den Arm beugen, und das Kabel zieht nicht.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.left.why">
         <source>A cable that lies flat is less likely to catch on the bed or on you.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the cable of the finger clip is taped to the left forearm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Liegt ein Kabel flach, bleibt es nicht so leicht am Bett oder an Ihnen hängen.</translation>
     </message>
     <message id="step.finger_probe.plug.left.title">
         <source>Plug in the finger clip last</source>
         <extracomment>Title of the page: last of all, the plug of the finger clip on the left hand goes into the recorder. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fingerclip als Letztes einstecken</translation>
     </message>
     <message id="step.finger_probe.plug.left.body">
         <source>Sit down on your bed. With your right hand, put the plug of the clip into its port on the recorder.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: last of all, the plug of the finger clip on the left hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Setzen Sie sich auf Ihr Bett. Stecken Sie mit Ihrer rechten Hand den Stecker vom Clip in seine Buchse am Rekorder.</translation>
     </message>
     <message id="step.finger_probe.plug.left.right">
         <source>The plug is in all the way, and the cable does not pull.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: last of all, the plug of the finger clip on the left hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Stecker ist ganz drin, und das Kabel zieht nicht.</translation>
     </message>
     <message id="step.finger_probe.plug.left.why">
         <source>This plug goes in last, so that both hands stay free until now.</source>
         <extracomment>Answer to &quot;Why this?&quot;: last of all, the plug of the finger clip on the left hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Stecker kommt zuletzt. So waren bis jetzt beide Hände frei.</translation>
     </message>
     <message id="step.finger_probe.plug.left.caution">
         <source>Keep the cable along your left arm, never around your neck. Leave some slack.</source>
         <extracomment>Caution in a box on this page: last of all, the plug of the finger clip on the left hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Kabel bleibt an Ihrem linken Arm, nie um den Hals. Lassen Sie es etwas locker.</translation>
     </message>
     <message id="step.finger_probe.place.right.title">
         <source>Put the clip on your right index finger</source>
         <extracomment>Title of the page: the finger clip goes on the index finger of the right hand. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Clip auf Ihren rechten Zeigefinger stecken</translation>
     </message>
     <message id="step.finger_probe.place.right.body">
         <source>Hold your right hand nail side up. Push the index finger all the way into the clip. The cable runs along the back of your hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the finger clip goes on the index finger of the right hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Halten Sie Ihre rechte Hand mit dem Nagel nach oben. Schieben Sie den Zeigefinger ganz in den Clip. Das Kabel läuft über den Handrücken.</translation>
     </message>
     <message id="step.finger_probe.place.right.right">
         <source>The nail is up, and your fingertip touches the end of the clip.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the finger clip goes on the index finger of the right hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Nagel ist oben, und die Fingerspitze berührt das Ende vom Clip.</translation>
     </message>
     <message id="step.finger_probe.place.right.why">
         <source>The clip uses light to see how much oxygen is in your blood. It does not hurt. Your left hand stays free.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the finger clip goes on the index finger of the right hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Clip misst mit Licht, wie viel Sauerstoff im Blut ist. Es tut nicht weh. Ihre linke Hand bleibt frei.</translation>
     </message>
     <message id="step.finger_probe.place.right.caution">
         <source>The hand must be warm and the nail bare. Cold fingers and nail polish can spoil the reading. No clip on sore skin.</source>
         <extracomment>Caution in a box on this page: the finger clip goes on the index finger of the right hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Hand muss warm und der Nagel frei sein. Kalte Finger und Nagellack können die Messung stören. Kein Clip auf wunde Haut.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.right.title">
         <source>Tape the cable to your right hand</source>
         <extracomment>Title of the page: the cable of the finger clip is taped to the back of the right hand while making a fist. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kabel auf Ihre rechte Hand kleben</translation>
     </message>
     <message id="step.finger_probe.tape_hand.right.body">
         <source>Make a fist with your right hand. Press 1 strip over the cable on the back of the hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the back of the right hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Machen Sie mit Ihrer rechten Hand eine Faust. Drücken Sie 1 Streifen über das Kabel auf dem Handrücken.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.right.right">
         <source>You can make a fist, and the cable does not pull on the clip.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the cable of the finger clip is taped to the back of the right hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie können eine Faust machen, und das Kabel zieht nicht am Clip.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.right.why">
         <source>The fist leaves some slack in the cable. So the clip stays on when your hand moves.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the cable of the finger clip is taped to the back of the right hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durch die Faust bleibt das Kabel etwas locker. So bleibt der Clip dran, wenn sich die Hand bewegt.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.right.caution">
         <source>Do not put tape on sore or broken skin, or if you are allergic to it. Do not wrap tape around the hand or finger.</source>
         <extracomment>Caution in a box on this page: the cable of the finger clip is taped to the back of the right hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Pflaster auf wunde oder verletzte Haut. Kein Pflaster bei Pflasterallergie. Wickeln Sie kein Pflaster um Hand oder Finger.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.right.title">
         <source>Tape the cable to your right forearm</source>
         <extracomment>Title of the page: the cable of the finger clip is taped to the right forearm. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kabel auf Ihren rechten Unterarm kleben</translation>
     </message>
     <message id="step.finger_probe.tape_arm.right.body">
         <source>Lay the cable along your right arm. Press 1 strip over it, half way to the elbow.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the right forearm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Legen Sie das Kabel an Ihrem rechten Arm entlang. Drücken Sie 1 Streifen darüber, auf halbem Weg zum Ellenbogen.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.right.right">
         <source>You can bend your arm, and the cable does not pull.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the cable of the finger clip is taped to the right forearm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie können den Arm beugen, und das Kabel zieht nicht.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.right.why">
         <source>A cable that lies flat is less likely to catch on the bed or on you.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the cable of the finger clip is taped to the right forearm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Liegt ein Kabel flach, bleibt es nicht so leicht am Bett oder an Ihnen hängen.</translation>
     </message>
     <message id="step.finger_probe.plug.right.title">
         <source>Plug in the finger clip last</source>
         <extracomment>Title of the page: last of all, the plug of the finger clip on the right hand goes into the recorder. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fingerclip als Letztes einstecken</translation>
     </message>
     <message id="step.finger_probe.plug.right.body">
         <source>Sit down on your bed. With your left hand, put the plug of the clip into its port on the recorder.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: last of all, the plug of the finger clip on the right hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Setzen Sie sich auf Ihr Bett. Stecken Sie mit Ihrer linken Hand den Stecker vom Clip in seine Buchse am Rekorder.</translation>
     </message>
     <message id="step.finger_probe.plug.right.right">
         <source>The plug is in all the way, and the cable does not pull.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: last of all, the plug of the finger clip on the right hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Stecker ist ganz drin, und das Kabel zieht nicht.</translation>
     </message>
     <message id="step.finger_probe.plug.right.why">
         <source>This plug goes in last, so that both hands stay free until now.</source>
         <extracomment>Answer to &quot;Why this?&quot;: last of all, the plug of the finger clip on the right hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Stecker kommt zuletzt. So waren bis jetzt beide Hände frei.</translation>
     </message>
     <message id="step.finger_probe.plug.right.caution">
         <source>Keep the cable along your right arm, never around your neck. Leave some slack.</source>
         <extracomment>Caution in a box on this page: last of all, the plug of the finger clip on the right hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Kabel bleibt an Ihrem rechten Arm, nie um den Hals. Lassen Sie es etwas locker.</translation>
     </message>
     <message id="step.ecg_electrodes.place.title">
         <source>Stick the 2 heart pads on your chest</source>
         <extracomment>Title of the page: 2 heart pads (ECG electrodes) stick on the bare chest: under the right collarbone and on the lowest rib on the left. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>2 EKG-Elektroden auf die Brust kleben</translation>
     </message>
     <message id="step.ecg_electrodes.place.body">
         <source>Stick 1 under your right collarbone and 1 on your lowest left rib. The skin must be bare and dry.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: 2 heart pads (ECG electrodes) stick on the bare chest: under the right collarbone and on the lowest rib on the left.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kleben Sie 1 unter Ihr rechtes Schlüsselbein und 1 auf Ihre unterste Rippe links. Die Haut muss frei und trocken sein.</translation>
     </message>
     <message id="step.ecg_electrodes.place.right">
         <source>Both pads stick flat all around.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: 2 heart pads (ECG electrodes) stick on the bare chest: under the right collarbone and on the lowest rib on the left.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beide Elektroden kleben rundum flach.</translation>
     </message>
     <message id="step.ecg_electrodes.place.why">
         <source>The heart pads pick up your heartbeat through the skin.</source>
         <extracomment>Answer to &quot;Why this?&quot;: 2 heart pads (ECG electrodes) stick on the bare chest: under the right collarbone and on the lowest rib on the left.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die EKG-Elektroden nehmen Ihren Herzschlag durch die Haut auf.</translation>
     </message>
     <message id="step.ecg_electrodes.place.caution">
         <source>Do not put pads on sore or broken skin, or if you are allergic to tape. Call your clinic.</source>
         <extracomment>Caution in a box on this page: 2 heart pads (ECG electrodes) stick on the bare chest: under the right collarbone and on the lowest rib on the left.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Keine Elektroden auf wunde oder verletzte Haut. Keine bei Pflasterallergie. Rufen Sie dann Ihre Klinik an.</translation>
     </message>
     <message id="step.body_position_sensor.place.title">
         <source>Put the position sensor on your chest belt</source>
         <extracomment>Title of the page: the body position sensor goes on the chest belt, arrow up. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lagesensor am Brustgurt befestigen</translation>
     </message>
     <message id="step.body_position_sensor.place.body">
         <source>Fasten it in the middle of the belt. Its arrow points up to your head.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the body position sensor goes on the chest belt, arrow up.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Befestigen Sie ihn in der Mitte vom Gurt. Der Pfeil zeigt nach oben zum Kopf.</translation>
     </message>
     <message id="step.body_position_sensor.place.right">
         <source>It lies flat, and the arrow points to your head.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the body position sensor goes on the chest belt, arrow up.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er liegt flach, und der Pfeil zeigt zum Kopf.</translation>
     </message>
     <message id="step.body_position_sensor.place.why">
         <source>It shows if you lie on your back, your side or your belly.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the body position sensor goes on the chest belt, arrow up.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er zeigt, ob Sie auf dem Rücken, der Seite oder dem Bauch liegen.</translation>
     </message>
     <message id="step.snore_microphone.place.title">
         <source>Tape the snore sensor to your neck</source>
         <extracomment>Title of the page: the snore sensor (microphone) is taped to the side of the neck, next to the voice box. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schnarchsensor an den Hals kleben</translation>
     </message>
     <message id="step.snore_microphone.place.body">
         <source>Hum and feel for your voice box. Put the sensor beside it, on the side of your neck. Press 1 strip over it.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the snore sensor (microphone) is taped to the side of the neck, next to the voice box.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Summen Sie und fühlen Sie nach dem Kehlkopf. Setzen Sie den Sensor daneben, seitlich an den Hals. Drücken Sie 1 Streifen darüber.</translation>
     </message>
     <message id="step.snore_microphone.place.right">
         <source>It stays flat when you hum and turn your head.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the snore sensor (microphone) is taped to the side of the neck, next to the voice box.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er bleibt flach, wenn Sie summen und den Kopf drehen.</translation>
     </message>
     <message id="step.snore_microphone.place.why">
         <source>It picks up the sound of snoring through the skin of your neck.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the snore sensor (microphone) is taped to the side of the neck, next to the voice box.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er nimmt durch die Haut am Hals auf, wie Sie schnarchen.</translation>
     </message>
     <message id="step.snore_microphone.place.caution">
         <source>Lead its cable straight down under your clothes, never around your neck. No tape on sore skin or with a tape allergy.</source>
         <extracomment>Caution in a box on this page: the snore sensor (microphone) is taped to the side of the neck, next to the voice box.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Führen Sie das Kabel unter der Kleidung gerade nach unten, nie um den Hals. Kein Pflaster auf wunde Haut. Kein Pflaster bei Pflasterallergie.</translation>
     </message>
     <message id="step.leg_electrodes.left_leg.place.title">
         <source>Stick the 2 pads on your left leg</source>
         <extracomment>Title of the page: 2 pads (leg electrodes) stick on the outer front of the left lower leg; tape holds their cable. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>2 Elektroden auf Ihr linkes Bein kleben</translation>
     </message>
     <message id="step.leg_electrodes.left_leg.place.body">
         <source>Stick 1 above the other on the outer front of your left lower leg. Tape their cable flat with 1 strip.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: 2 pads (leg electrodes) stick on the outer front of the left lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kleben Sie 1 über der anderen vorn außen auf Ihren linken Unterschenkel. Kleben Sie das Kabel mit 1 Streifen flach fest.</translation>
     </message>
     <message id="step.leg_electrodes.left_leg.place.right">
         <source>Both pads stick flat, and the cable does not pull when you bend your knee.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: 2 pads (leg electrodes) stick on the outer front of the left lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beide Elektroden kleben flach, und das Kabel zieht nicht, wenn Sie das Knie beugen.</translation>
     </message>
     <message id="step.leg_electrodes.left_leg.place.why">
         <source>The pads pick up when the muscles of your left leg move in your sleep.</source>
         <extracomment>Answer to &quot;Why this?&quot;: 2 pads (leg electrodes) stick on the outer front of the left lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Elektroden nehmen auf, wenn sich die Muskeln in Ihrem linken Bein im Schlaf bewegen.</translation>
     </message>
     <message id="step.leg_electrodes.left_leg.place.caution">
         <source>Do not put pads or tape on sore or broken skin, or if you are allergic to tape. Call your clinic.</source>
         <extracomment>Caution in a box on this page: 2 pads (leg electrodes) stick on the outer front of the left lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Keine Elektroden und kein Pflaster auf wunde oder verletzte Haut. Beides nicht bei Pflasterallergie. Rufen Sie dann Ihre Klinik an.</translation>
     </message>
     <message id="step.leg_electrodes.right_leg.place.title">
         <source>Stick the 2 pads on your right leg</source>
         <extracomment>Title of the page: 2 pads (leg electrodes) stick on the outer front of the right lower leg; tape holds their cable. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>2 Elektroden auf Ihr rechtes Bein kleben</translation>
     </message>
     <message id="step.leg_electrodes.right_leg.place.body">
         <source>Stick 1 above the other on the outer front of your right lower leg. Tape their cable flat with 1 strip.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: 2 pads (leg electrodes) stick on the outer front of the right lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kleben Sie 1 über der anderen vorn außen auf Ihren rechten Unterschenkel. Kleben Sie das Kabel mit 1 Streifen flach fest.</translation>
     </message>
     <message id="step.leg_electrodes.right_leg.place.right">
         <source>Both pads stick flat, and the cable does not pull when you bend your knee.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: 2 pads (leg electrodes) stick on the outer front of the right lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beide Elektroden kleben flach, und das Kabel zieht nicht, wenn Sie das Knie beugen.</translation>
     </message>
     <message id="step.leg_electrodes.right_leg.place.why">
         <source>The pads pick up when the muscles of your right leg move in your sleep.</source>
         <extracomment>Answer to &quot;Why this?&quot;: 2 pads (leg electrodes) stick on the outer front of the right lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Elektroden nehmen auf, wenn sich die Muskeln in Ihrem rechten Bein im Schlaf bewegen.</translation>
     </message>
     <message id="step.leg_electrodes.right_leg.place.caution">
         <source>Do not put pads or tape on sore or broken skin, or if you are allergic to tape. Call your clinic.</source>
         <extracomment>Caution in a box on this page: 2 pads (leg electrodes) stick on the outer front of the right lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Keine Elektroden und kein Pflaster auf wunde oder verletzte Haut. Beides nicht bei Pflasterallergie. Rufen Sie dann Ihre Klinik an.</translation>
     </message>
     <message id="step.check.title">
         <source>Look at each part once more</source>
         <extracomment>Title of the page: after the last plug: each sensor is looked at once more. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Teil noch einmal ansehen</translation>
     </message>
     <message id="step.check.body">
         <source>Look at each sensor from head to toe. Fix what is loose.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: after the last plug: each sensor is looked at once more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sehen Sie jeden Sensor an, von Kopf bis Fuß. Befestigen Sie, was lose ist.</translation>
     </message>
     <message id="step.check.right">
         <source>Each part looks like its picture, and no plug is loose.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: after the last plug: each sensor is looked at once more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Teil sieht aus wie auf seinem Bild, und kein Stecker ist lose.</translation>
     </message>
     <message id="step.check.caution">
         <source>No tube or cable may lie around your neck. Keep children and pets away from the cables.</source>
         <extracomment>Caution in a box on this page: after the last plug: each sensor is looked at once more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Schlauch und kein Kabel darf um den Hals liegen. Halten Sie Kinder und Tiere von den Kabeln fern.</translation>
     </message>
     <message id="step.start.switch.title">
         <source>Turn the recorder on</source>
         <extracomment>Title of the page: the recorder is started with a sliding switch. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rekorder einschalten</translation>
     </message>
     <message id="step.start.switch.body">
         <source>Slide the switch on the recorder until it stops.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the recorder is started with a sliding switch.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schieben Sie den Schalter am Rekorder ganz bis zum Ende.</translation>
     </message>
     <message id="step.start.switch.right">
         <source>The switch is at its end and stays there.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the recorder is started with a sliding switch.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schalter ist am Ende und bleibt dort.</translation>
     </message>
     <message id="step.start.switch.why">
         <source>From now on the recorder saves your night.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the recorder is started with a sliding switch.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ab jetzt speichert der Rekorder Ihre Nacht.</translation>
     </message>
     <message id="step.start.set_time.title">
         <source>The recorder starts by itself</source>
         <extracomment>Title of the page: the recorder starts by itself at a set time. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Rekorder startet von selbst</translation>
     </message>
     <message id="step.start.set_time.body">
         <source>It starts at a set time. You do not have to press anything.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the recorder starts by itself at a set time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er startet zu einer festen Zeit. Sie müssen nichts drücken.</translation>
     </message>
     <message id="step.start.set_time.right">
         <source>All plugs are in. You pressed nothing.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the recorder starts by itself at a set time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle Stecker sind drin. Sie haben nichts gedrückt.</translation>
     </message>
     <message id="step.start.set_time.why">
         <source>Your clinic has set the time, so this is 1 thing less for you to do.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the recorder starts by itself at a set time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ihre Klinik hat die Zeit eingestellt. So müssen Sie 1 Sache weniger tun.</translation>
     </message>
     <message id="step.light.title">
         <source>See what the light does</source>
         <extracomment>Title of the page: the person looks at the recorder&apos;s light and says what it does. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sehen, was das Lämpchen macht</translation>
     </message>
     <message id="step.light.body">
         <source>Look at the light on the recorder for a few seconds. Then tap what you see.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the person looks at the recorder&apos;s light and says what it does.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sehen Sie ein paar Sekunden lang auf das Lämpchen am Rekorder. Tippen Sie dann an, was Sie sehen.</translation>
     </message>
     <message id="step.light.right">
         <source>The light shows that the recorder is recording.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the person looks at the recorder&apos;s light and says what it does.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Lämpchen zeigt, dass der Rekorder aufzeichnet.</translation>
     </message>
     <message id="q.tried_to_sleep_after_waking.title">
         <source>How long did you try to sleep after that?</source>
         <extracomment>Question in the morning, the title of its page. At most 45 characters. After the final waking: staying in bed and trying to sleep again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange versuchten Sie danach zu schlafen?</translation>
     </message>
     <message id="q.tried_to_sleep_after_waking.short">
         <source>Trying to sleep after that</source>
         <extracomment>The same question in 2 or 3 words, for the list of answers.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Danach Schlaf versucht</translation>
     </message>
     <message id="q.slept.title">
         <source>How long did you sleep, all in all?</source>
         <extracomment>Question in the morning, the title of its page. At most 45 characters. The person&apos;s own idea.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange haben Sie insgesamt geschlafen?</translation>
     </message>
     <message id="q.slept.short">
         <source>Sleep, all in all</source>
         <extracomment>The same question in 2 or 3 words, for the list of answers.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schlaf insgesamt</translation>
     </message>
     <message id="answer.hours_minutes">
         <source>%1 h %2 min</source>
         <extracomment>A length of time. %1 hours and %2 minutes; both may be 0.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 Std. %2 Min.</translation>
     </message>
     <message id="amount.hour">
         <source>1 h</source>
         <extracomment>On a button that makes a length of time longer or shorter by this much.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>1 Std.</translation>
     </message>
     <message id="puzzle.recording_from">
         <source>Recording seen to start</source>
         <extracomment>Name of a time that nobody asked about: the recorder&apos;s light showed that it records.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Start der Aufzeichnung gesehen</translation>
     </message>
     <message id="puzzle.recording_to">
         <source>Recorder stopped</source>
         <extracomment>Name of a time that nobody asked about: the person switched the recorder off.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rekorder gestoppt</translation>
     </message>
     <message id="hour.note_twice">
         <source>%1 came twice that night. We will ask which one.</source>
         <extracomment>Note beside a time, on the night when the clocks go back. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhrzeit %1 gab es in dieser Nacht 2-mal. Wir fragen noch, welche Sie meinen.</translation>
     </message>
     <message id="hour.note_never">
         <source>%1 did not come that night. We will ask what you mean.</source>
         <extracomment>Note beside a time, on the night when the clocks go forward. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhrzeit %1 gab es in dieser Nacht nicht. Wir fragen noch, was Sie meinen.</translation>
     </message>
     <message id="hour.note_either">
         <source>%1, the first or the second one</source>
         <extracomment>Note beside a time that came twice; the person does not know which of the two it was.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, beim ersten oder beim zweiten Mal</translation>
     </message>
     <message id="hour.twice">
         <source>%1 came twice that night. Which one do you mean?</source>
         <extracomment>Question, on the night when the clocks go back. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhrzeit %1 gab es in dieser Nacht 2-mal. Welche meinen Sie?</translation>
     </message>
     <message id="hour.twice_why">
         <source>The clocks went back, so one hour came 2 times.</source>
         <extracomment>Under that question.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhr wurde zurückgestellt. Darum gab es eine Stunde 2-mal.</translation>
     </message>
     <message id="hour.never">
         <source>%1 did not come that night. Which time do you mean?</source>
         <extracomment>Question, on the night when the clocks go forward. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhrzeit %1 gab es in dieser Nacht nicht. Welche Zeit meinen Sie?</translation>
     </message>
     <message id="hour.never_why">
         <source>The clocks went forward and left it out.</source>
         <extracomment>Under that question.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhr wurde vorgestellt. Darum fiel diese Zeit aus.</translation>
     </message>
     <message id="hour.before_back">
         <source>%1, before the clocks went back</source>
         <extracomment>One of 2 answers: which of 2 equal times. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, bevor die Uhr zurückgestellt wurde</translation>
     </message>
     <message id="hour.after_back">
         <source>%1, after the clocks went back</source>
         <extracomment>One of 2 answers: which of 2 equal times. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, nachdem die Uhr zurückgestellt wurde</translation>
     </message>
     <message id="hour.before_forward">
         <source>%1, before the clocks went forward</source>
         <extracomment>One of 2 answers. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, bevor die Uhr vorgestellt wurde</translation>
     </message>
     <message id="hour.after_forward">
         <source>%1, after the clocks went forward</source>
         <extracomment>One of 2 answers. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, nachdem die Uhr vorgestellt wurde</translation>
     </message>
     <message id="hour.first">
         <source>%1 (the first)</source>
         <extracomment>A time that came twice that night: the first of the two. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (das erste Mal)</translation>
     </message>
     <message id="hour.second">
         <source>%1 (the second)</source>
         <extracomment>A time that came twice that night: the second of the two. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (das zweite Mal)</translation>
     </message>
     <message id="welcome.build">
         <source>Tap the drawing that is most like you, if you wish.</source>
         <extracomment>Small words on the first page, over 3 drawn persons to choose from. Optional.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wenn Sie möchten: Tippen Sie die Zeichnung an, die Ihnen am ähnlichsten ist.</translation>
     </message>
     <message id="welcome.build.slim">
         <source>Drawing 1, slim</source>
         <extracomment>Name of a drawn person, for screen readers only.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung 1, schlank</translation>
     </message>
     <message id="welcome.build.medium">
         <source>Drawing 2, in between</source>
         <extracomment>Name of a drawn person, for screen readers only.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung 2, mittel</translation>
     </message>
     <message id="welcome.build.broad">
         <source>Drawing 3, broad</source>
         <extracomment>Name of a drawn person, for screen readers only.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung 3, breit</translation>
     </message>
     <message id="step.breath_guide">
         <source>Breathe with the shape. Close the belt when the air is out.</source>
         <extracomment>Beside a shape that widens and narrows with a calm breath, on the pages of the belts.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Atmen Sie mit der Form. Schließen Sie den Gurt, wenn die Luft draußen ist.</translation>
     </message>
     <message id="evening.day.title">
         <source>Was today a usual day?</source>
         <extracomment>Question of the evening. It may be skipped.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>War heute ein normaler Tag?</translation>
     </message>
     <message id="evening.day.usual">
         <source>Yes, a usual day</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ja, ein normaler Tag</translation>
     </message>
     <message id="evening.day.unusual">
         <source>No, not usual</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nein, nicht normal</translation>
     </message>
     <message id="evening.nap.title">
         <source>Did you nap today?</source>
         <extracomment>Question of the evening. It may be skipped.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Haben Sie heute tagsüber geschlafen?</translation>
     </message>
     <message id="evening.nap.none">
         <source>No nap</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nein</translation>
     </message>
     <message id="evening.nap.short">
         <source>Less than 30 minutes</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Weniger als 30 Minuten</translation>
     </message>
     <message id="evening.nap.long">
         <source>30 minutes or more</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>30 Minuten oder mehr</translation>
     </message>
     <message id="evening.caffeine.title">
         <source>When was your last coffee, tea or cola?</source>
         <extracomment>Question of the evening: the last drink of the day with caffeine. It may be skipped.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wann hatten Sie zuletzt Kaffee, Tee oder Cola?</translation>
     </message>
     <message id="evening.caffeine.none">
         <source>None after noon</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nichts nach 12 Uhr</translation>
     </message>
     <message id="evening.caffeine.afternoon">
         <source>In the afternoon</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Am Nachmittag</translation>
     </message>
     <message id="evening.caffeine.evening">
         <source>In the evening</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Am Abend</translation>
     </message>
     <message id="evening.alcohol.title">
         <source>Did you drink alcohol this evening?</source>
         <extracomment>Question of the evening. No blame. It may be skipped.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Haben Sie heute Abend Alkohol getrunken?</translation>
     </message>
     <message id="evening.alcohol.none">
         <source>No</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nein</translation>
     </message>
     <message id="evening.alcohol.little">
         <source>1 or 2 drinks</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>1 oder 2 Gläser</translation>
     </message>
     <message id="evening.alcohol.more">
         <source>3 or more drinks</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>3 oder mehr Gläser</translation>
     </message>
     <message id="evening.medicines.title">
         <source>Did you take your medicines as usual?</source>
         <extracomment>Question of the evening. It advises nothing. It may be skipped.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Haben Sie Ihre Medikamente wie sonst genommen?</translation>
     </message>
     <message id="evening.medicines.usual">
         <source>Yes, or I take none</source>
         <extracomment>Answer to it. Also right for somebody who takes none.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ja, oder ich nehme keine</translation>
     </message>
     <message id="evening.medicines.missed">
         <source>I left some out</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ich habe etwas ausgelassen</translation>
     </message>
     <message id="evening.medicines.other">
         <source>I took something else</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ich habe etwas anderes genommen</translation>
     </message>
     <message id="signal.calm.title">
         <source>Breathe calmly</source>
         <extracomment>Signal check: title. The person does this for some seconds while the recorder runs.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ruhig atmen</translation>
     </message>
     <message id="signal.calm.body">
         <source>A short check of the sensors. Sit or lie still and breathe as you like.</source>
         <extracomment>Under it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine kurze Prüfung der Sensoren. Sitzen oder liegen Sie still und atmen Sie, wie Sie mögen.</translation>
     </message>
     <message id="signal.deep.title">
         <source>Take 3 deep breaths</source>
         <extracomment>Signal check: title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>3-mal tief atmen</translation>
     </message>
     <message id="signal.deep.body">
         <source>Breathe in deep through your nose, then out. Do it 3 times.</source>
         <extracomment>Under it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Atmen Sie tief durch die Nase ein, dann aus. Tun Sie das 3-mal.</translation>
     </message>
     <message id="signal.hold.title">
         <source>Hold your breath</source>
         <extracomment>Signal check: title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft anhalten</translation>
     </message>
     <message id="signal.hold.body">
         <source>Breathe out, then hold your breath. Stop at once if it does not feel good. You can skip this.</source>
         <extracomment>Under it. Nobody is to hold the breath who does not feel well doing so.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Atmen Sie aus und halten Sie dann die Luft an. Hören Sie sofort auf, wenn es sich nicht gut anfühlt. Sie können das auslassen.</translation>
     </message>
     <message id="signal.finger.title">
         <source>Move the finger with the clip</source>
         <extracomment>Signal check: title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Finger mit dem Clip bewegen</translation>
     </message>
     <message id="signal.finger.body">
         <source>Bend and stretch that finger a few times. Leave the clip on.</source>
         <extracomment>Under it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beugen und strecken Sie diesen Finger ein paarmal. Lassen Sie den Clip dran.</translation>
     </message>
     <message id="signal.start">
         <source>Start</source>
         <extracomment>Large button: begins that task; a number counts down.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Start</translation>
     </message>
     <message id="signal.running">
         <source>Keep going</source>
         <extracomment>The same button while the number counts down; it cannot be tapped.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Weitermachen</translation>
     </message>
     <message id="signal.now">
         <source>Now</source>
         <extracomment>Over the number that counts down.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt</translation>
     </message>
     <message id="signal.skip">
         <source>Skip this</source>
         <extracomment>Button: leaves this task out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auslassen</translation>
     </message>
     <message id="unit.seconds">
         <source>seconds</source>
         <extracomment>Unit beside a number that counts down.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sekunden</translation>
     </message>
     <message id="unit.times">
         <source>times</source>
         <extracomment>Unit beside a number: how often.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mal</translation>
     </message>
     <message id="event.untimed.add">
         <source>I was awake, but I do not know when</source>
         <extracomment>Button: the person was awake some times but does not know when.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ich war wach, aber ich weiß nicht wann</translation>
     </message>
     <message id="event.untimed.times">
         <source>About how many times?</source>
         <extracomment>Question after that button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie oft etwa?</translation>
     </message>
     <message id="event.untimed.minutes">
         <source>How long were you awake, all in all?</source>
         <extracomment>Question after that one: all these times together.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange waren Sie insgesamt wach?</translation>
     </message>
     <message id="answer.untimed">
         <source>Awake, hour not known. How many times: %1. Minutes in all: %2</source>
         <extracomment>Times awake that nobody knows the hour of. %1: how many. %2: minutes together.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wach, Uhrzeit nicht bekannt. Wie oft: %1. Minuten insgesamt: %2</translation>
     </message>
     <message id="morning.gap">
         <source>This tablet was off for some time between %1 and %2. Please add what it could not note.</source>
         <extracomment>In the morning, when the tablet was off in the night. %1 and %2 are times.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Tablet war zwischen %1 und %2 eine Zeit lang aus. Bitte ergänzen Sie, was es nicht notieren konnte.</translation>
     </message>
     <message id="q.hint.gap">
         <source>The tablet was off for some time between %1 and %2. Did anything happen then?</source>
         <extracomment>Under a question about the night, for the same reason. %1 and %2 are times.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Tablet war zwischen %1 und %2 eine Zeit lang aus. Ist da etwas passiert?</translation>
     </message>
     <message id="finished.skin">
         <source>Look at your skin once more at %1. Leave this page open and we will ask.</source>
         <extracomment>On the last page. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sehen Sie um %1 Uhr noch einmal Ihre Haut an. Lassen Sie diese Seite offen, dann fragen wir Sie.</translation>
     </message>
     <message id="skin.again.title">
         <source>Look at your skin once more</source>
         <extracomment>Title half an hour after the tape came off.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Haut noch einmal ansehen</translation>
     </message>
     <message id="skin.again.hurt">
         <source>Do not rub or cover the spot. Call your clinic: %1.</source>
         <extracomment>Half an hour later, when the skin is still sore. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Reiben Sie die Stelle nicht und decken Sie sie nicht ab. Rufen Sie Ihre Klinik an: %1.</translation>
     </message>
     <message id="trouble.no_place.title">
         <source>The place for your diary is missing</source>
         <extracomment>Title of a page of trouble. No blame.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Ort für Ihr Tagebuch fehlt</translation>
     </message>
     <message id="trouble.no_place.body">
         <source>All your notes are safe. If there is a memory stick, put it in and try again. If not, call your clinic. %1</source>
         <extracomment>Under that title. The place is a folder, or a memory stick. %1 is the clinic&apos;s phone number; it may be missing, so it stands alone at the end.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle Ihre Notizen sind sicher. Gibt es einen USB-Stick, stecken Sie ihn ein und versuchen Sie es noch einmal. Wenn nicht, rufen Sie Ihre Klinik an. %1</translation>
     </message>
     <message id="sheet.title">
         <source>Your sleep test at home</source>
         <extracomment>Title of the printed sheet that goes home with the kit.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Schlaftest zu Hause</translation>
     </message>
     <message id="sheet.call">
         <source>Questions or trouble? Call</source>
         <extracomment>Sheet, over the clinic&apos;s phone number in very large type.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fragen oder Probleme? Anrufen:</translation>
     </message>
     <message id="sheet.code">
         <source>Study code</source>
         <extracomment>Sheet, small, over the study code, such as SM-0417.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Code des Schlaftests</translation>
     </message>
     <message id="sheet.qr">
         <source>QR code with the study code %1</source>
         <extracomment>Sheet: said by a screen reader in place of the square code. %1 is the study code.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>QR-Code mit dem Code des Schlaftests %1</translation>
     </message>
     <message id="sheet.bag.title">
         <source>What is in the bag</source>
         <extracomment>Heading on the sheet, over the list of the things in the bag.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was in der Tasche ist</translation>
     </message>
     <message id="sheet.bag.missing">
         <source>Is something missing? Call your clinic: %1.</source>
         <extracomment>Sheet, under that list. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fehlt etwas? Rufen Sie Ihre Klinik an: %1.</translation>
     </message>
     <message id="sheet.before.title">
         <source>Before bed</source>
         <extracomment>Heading on the sheet: what to do before the kit is put on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Schlafengehen</translation>
     </message>
     <message id="sheet.before.start">
         <source>Start at %1. Then you are in bed by about %2.</source>
         <extracomment>Sheet, under that heading. %1 and %2 are times of day.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fangen Sie um %1 Uhr an. Dann sind Sie gegen %2 Uhr im Bett.</translation>
     </message>
     <message id="sheet.on.title">
         <source>Put the kit on</source>
         <extracomment>Heading on the sheet, over the numbered steps with pictures.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Set anlegen</translation>
     </message>
     <message id="sheet.like">
         <source>Do it as in step %1.</source>
         <extracomment>Sheet: a step that is done in the same way as one before it. %1 is the number of that step.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Machen Sie es wie in Schritt %1.</translation>
     </message>
     <message id="sheet.light.title">
         <source>The light on the recorder</source>
         <extracomment>Heading on the sheet: what the recorder&apos;s light can look like and what it means.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Lämpchen am Rekorder</translation>
     </message>
     <message id="sheet.light.body">
         <source>Look at the light for a few seconds. It may take %1 seconds to come on.</source>
         <extracomment>Sheet, under that heading. %1 is a number of seconds.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sehen Sie ein paar Sekunden lang auf das Lämpchen. Es kann %1 Sekunden dauern, bis es angeht.</translation>
     </message>
     <message id="sheet.light.other">
         <source>Does the light do something else? Call your clinic: %1.</source>
         <extracomment>Sheet, under the list of what the light can look like. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Macht das Lämpchen etwas anderes? Rufen Sie Ihre Klinik an: %1.</translation>
     </message>
     <message id="sheet.light.start_again">
         <source>Start the recorder once more. Then look at the light again.</source>
         <extracomment>Sheet: what to do when the light shows that the recorder did not start.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Starten Sie den Rekorder noch einmal. Sehen Sie dann wieder auf das Lämpchen.</translation>
     </message>
     <message id="sheet.light.call_clinic">
         <source>Call your clinic: %1.</source>
         <extracomment>Sheet: what to do when the light shows a fault. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rufen Sie Ihre Klinik an: %1.</translation>
     </message>
     <message id="sheet.night.title">
         <source>In the night</source>
         <extracomment>Heading on the sheet.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In der Nacht</translation>
     </message>
     <message id="sheet.night.up">
         <source>I have to get up</source>
         <extracomment>Sheet, in the night, as the person would say it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ich muss aufstehen</translation>
     </message>
     <message id="sheet.night.up.advice">
         <source>Free the cables first, then walk. Back in bed, see that each part is still on.</source>
         <extracomment>Sheet: what to do then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Machen Sie erst die Kabel frei, dann gehen Sie. Prüfen Sie zurück im Bett, ob jedes Teil noch sitzt.</translation>
     </message>
     <message id="sheet.night.off.advice">
         <source>Put it back on as in its step. Then look at the light on the recorder.</source>
         <extracomment>Sheet: what to do when something came off in the night. &quot;Its step&quot; is the numbered step with the picture of that part.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bringen Sie es wieder an, wie in seinem Schritt. Sehen Sie dann auf das Lämpchen am Rekorder.</translation>
     </message>
     <message id="sheet.night.light.advice">
         <source>Push each plug in once more and look again. Still wrong? Call %1, or keep the kit on and sleep.</source>
         <extracomment>Sheet: what to do when the light looks wrong in the night. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drücken Sie jeden Stecker noch einmal fest und sehen Sie wieder hin. Stimmt es noch nicht? Rufen Sie %1 an. Oder lassen Sie das Set an und schlafen Sie.</translation>
     </message>
     <message id="sheet.morning.title">
         <source>In the morning</source>
         <extracomment>Heading on the sheet: the diary, then taking the kit off.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Am Morgen</translation>
     </message>
     <message id="sheet.morning.diary">
         <source>Leave the kit on for now. Fill in the paper diary on the last page first. Then take the kit off.</source>
         <extracomment>Sheet, under that heading. The diary is the last page of the sheet.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lassen Sie das Set noch an. Füllen Sie erst das Tagebuch auf der letzten Seite aus. Nehmen Sie dann das Set ab.</translation>
     </message>
     <message id="sheet.pack.body">
         <source>Put each part in the bag and tick it here.</source>
         <extracomment>Sheet, over the list of what goes back to the clinic; each has a box to tick.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Legen Sie jedes Teil in die Tasche und haken Sie es hier ab.</translation>
     </message>
     <message id="sheet.pack.diary">
         <source>this sheet with the paper diary</source>
         <extracomment>Sheet: one more thing in that list, lower case.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dieses Blatt mit dem Tagebuch auf Papier</translation>
     </message>
     <message id="sheet.diary.title">
         <source>Paper diary</source>
         <extracomment>Title of the page on which the person writes down the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tagebuch auf Papier</translation>
     </message>
     <message id="sheet.diary.evening">
         <source>Date of the evening</source>
         <extracomment>Paper diary: stands before a line on which the person writes the date of the evening.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Datum vom Abend</translation>
     </message>
     <message id="sheet.diary.how">
         <source>Fill this in when you wake up. In each row, draw a line from start to end. Your best guess is fine. Leave out what you do not know.</source>
         <extracomment>Paper diary, over a grid with one row for each thing and the hours of the night across.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Füllen Sie das nach dem Aufwachen aus. Ziehen Sie in jeder Zeile eine Linie von Anfang bis Ende. Schätzen Sie, so gut Sie können. Lassen Sie aus, was Sie nicht wissen.</translation>
     </message>
     <message id="sheet.diary.lights_out">
         <source>Light was out</source>
         <extracomment>Paper diary, name of a row of the grid: from lights out to lights on. At most 20 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Licht war aus</translation>
     </message>
     <message id="sheet.diary.awake">
         <source>Awake</source>
         <extracomment>Paper diary, name of a row of the grid: times awake. At most 20 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wach</translation>
     </message>
     <message id="sheet.diary.off">
         <source>Off: %1</source>
         <extracomment>Paper diary, name of a row of the grid: while this part was off. %1 is a part.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gelöst: %1</translation>
     </message>
     <message id="sheet.diary.hours">
         <source>hours</source>
         <extracomment>Paper diary: unit after the line on which the person writes how long they slept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Stunden</translation>
     </message>
 </context>
 </TS>
