@@ -326,7 +326,7 @@
     <message id="trouble.call">
         <source>Call your clinic if you need help</source>
         <extracomment>Small heading over the clinic&apos;s number on a page that says the app is in trouble.</extracomment>
-        <translation>Bei Bedarf Ihre Klinik anrufen</translation>
+        <translation>Hilfe nötig? Ihre Klinik anrufen</translation>
     </message>
     <message id="trouble.for_staff">
         <source>For the clinic&apos;s staff</source>
@@ -416,7 +416,7 @@
     <message id="step.no_voice">
         <source>No voice on this tablet</source>
         <extracomment>Said where the voice would be, when there is none.</extracomment>
-        <translation>Auf diesem Tablet gibt es keine Stimme</translation>
+        <translation>Keine Stimme auf diesem Tablet</translation>
     </message>
     <message id="welcome.title">
         <source>Tonight: your sleep test at home</source>
@@ -496,7 +496,7 @@
     <message id="call.body">
         <source>Tell them what is true for you. They decide if you can use the kit tonight. Do not change your treatment on your own.</source>
         <extracomment>Under that title. The clinic decides; the person changes nothing on their own.</extracomment>
-        <translation>Sagen Sie, was auf Sie zutrifft. Die Klinik entscheidet, ob Sie das Set heute Nacht benutzen können. Ändern Sie Ihre Behandlung nicht selbst.</translation>
+        <translation>Sagen Sie dort, was auf Sie zutrifft. Die Klinik entscheidet, ob Sie das Set heute Nacht benutzen können. Ändern Sie Ihre Behandlung nicht selbst.</translation>
     </message>
     <message id="call.outside_hours">
         <source>When the clinic is closed</source>
@@ -746,7 +746,7 @@
     <message id="light.then.check_plugs">
         <source>Push each plug in once more. Then look at the light again.</source>
         <extracomment>Said when the light that was tapped means that a plug may be loose.</extracomment>
-        <translation>Drücken Sie jeden Stecker noch einmal fest. Sehen Sie dann wieder auf das Lämpchen.</translation>
+        <translation>Drücken Sie jeden Stecker noch einmal fest hinein. Sehen Sie dann wieder auf das Lämpchen.</translation>
     </message>
     <message id="light.then.start_again">
         <source>Go back 1 page and start the recorder once more. Then look at the light again.</source>
@@ -886,7 +886,7 @@
     <message id="night.help.light.advice">
         <source>Push each plug in once more and look again. Still wrong? Call the number below, or keep the kit on and sleep.</source>
         <extracomment>Advice at night, after the choice before this one. The clinic&apos;s number for the time when it is closed stands below.</extracomment>
-        <translation>Drücken Sie jeden Stecker noch einmal fest und sehen Sie wieder hin. Stimmt es noch nicht? Rufen Sie die Nummer unten an. Oder lassen Sie das Set an und schlafen Sie.</translation>
+        <translation>Drücken Sie jeden Stecker noch einmal fest hinein und sehen Sie wieder hin. Stimmt es noch nicht? Rufen Sie die Nummer unten an. Oder lassen Sie das Set an und schlafen Sie.</translation>
     </message>
     <message id="night.help.skin">
         <source>My skin itches or hurts</source>
@@ -941,7 +941,7 @@
     <message id="night.refit.breath_sensor">
         <source>Push it back to the middle of the nose tube. Its tips touch no skin.</source>
         <extracomment>Night: how to put a part back. After it comes: &quot;Now look at the recorder&apos;s light&quot;.</extracomment>
-        <translation>Schieben Sie ihn wieder in die Mitte auf dem Nasenschlauch. Die Spitzen berühren keine Haut.</translation>
+        <translation>Schieben Sie ihn wieder in die Mitte vom Nasenschlauch. Die Spitzen berühren keine Haut.</translation>
     </message>
     <message id="night.refit.finger_probe">
         <source>Hold your nail side up and push the same finger all the way in.</source>
@@ -971,7 +971,7 @@
     <message id="night.look_light">
         <source>Now look at the recorder&apos;s light. Does it show that it is recording? If not, push each plug in once more.</source>
         <extracomment>Night: after a part was put back on.</extracomment>
-        <translation>Sehen Sie jetzt auf das Lämpchen am Rekorder. Zeigt es, dass er aufzeichnet? Wenn nicht, drücken Sie jeden Stecker noch einmal fest.</translation>
+        <translation>Sehen Sie jetzt auf das Lämpchen am Rekorder. Zeigt es, dass er aufzeichnet? Wenn nicht, drücken Sie jeden Stecker noch einmal fest hinein.</translation>
     </message>
     <message id="morning.title">
         <source>Good morning</source>
@@ -1276,17 +1276,17 @@
     <message id="result.range">
         <source>Hours with the needed sensors in place: about %1 to %2</source>
         <extracomment>Under that sentence. %1 and %2 are numbers of hours, such as &quot;5&quot; and &quot;6 and a half&quot;.</extracomment>
-        <translation>Stunden, in denen die nötigen Sensoren saßen: etwa %1 bis %2</translation>
+        <translation>Stunden mit den nötigen Sensoren am Platz: etwa %1 bis %2</translation>
     </message>
     <message id="result.range_one">
         <source>Hours with the needed sensors in place: about %1</source>
         <extracomment>Under that sentence. %1 is a number of hours, such as &quot;6 and a half&quot;.</extracomment>
-        <translation>Stunden, in denen die nötigen Sensoren saßen: etwa %1</translation>
+        <translation>Stunden mit den nötigen Sensoren am Platz: etwa %1</translation>
     </message>
     <message id="result.under_one">
         <source>Hours with the needed sensors in place: less than 1</source>
         <extracomment>Under that sentence.</extracomment>
-        <translation>Stunden, in denen die nötigen Sensoren saßen: weniger als 1</translation>
+        <translation>Stunden mit den nötigen Sensoren am Platz: weniger als 1</translation>
     </message>
     <message id="result.half">
         <source>%1 and a half</source>
@@ -1296,7 +1296,7 @@
     <message id="result.explain">
         <source>Where a bar fades, the time is not sure.</source>
         <extracomment>Under the picture of the night, in which some bars fade at their ends.</extracomment>
-        <translation>Wo ein Balken verblasst, ist die Zeit nicht sicher.</translation>
+        <translation>Wo ein Balken blass wird, ist die Zeit nicht sicher.</translation>
     </message>
     <message id="result.gaps">
         <source>Short gaps are common and no one&apos;s fault.</source>
@@ -1401,7 +1401,7 @@
     <message id="skin.hurt.advice">
         <source>Do not rub or cover the spot. Is it still red, torn or blistered after 30 minutes? Call your clinic: %1.</source>
         <extracomment>On the same page, when the person said that the skin is red or hurts. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation>Reiben Sie die Stelle nicht und decken Sie sie nicht ab. Ist sie nach 30 Minuten noch rot, gerissen oder voller Blasen? Rufen Sie Ihre Klinik an: %1.</translation>
+        <translation>Reiben Sie die Stelle nicht und decken Sie sie nicht ab. Ist sie nach 30 Minuten noch rot, oder hat sie Risse oder Blasen? Rufen Sie Ihre Klinik an: %1.</translation>
     </message>
     <message id="pack.title">
         <source>Pack the kit</source>
@@ -1486,7 +1486,7 @@
     <message id="trouble.damaged.body">
         <source>What could be read is kept, and nothing was deleted. You can go on. Please tell your clinic. %1</source>
         <extracomment>Under that title. %1 is the clinic&apos;s phone number; it may be missing, so it stands alone at the end.</extracomment>
-        <translation>Alles Lesbare ist noch da, und nichts wurde gelöscht. Sie können weitermachen. Bitte sagen Sie Ihrer Klinik Bescheid. %1</translation>
+        <translation>Was lesbar ist, ist noch da, und nichts wurde gelöscht. Sie können weitermachen. Bitte sagen Sie Ihrer Klinik Bescheid. %1</translation>
     </message>
     <message id="trouble.sync.title">
         <source>Your last note may not be saved</source>
@@ -1696,7 +1696,7 @@
     <message id="help.recorder.harness.wear.1.question">
         <source>I do not know which way it goes.</source>
         <extracomment>A fault as the person would say it. On the page: the recorder sits in a harness of straps that is put on like a vest.</extracomment>
-        <translation>Ich weiß nicht, wie herum das gehört.</translation>
+        <translation>Ich weiß nicht, wie herum sie gehört.</translation>
     </message>
     <message id="help.recorder.harness.wear.1.fix">
         <source>Hold it up with the recorder facing away from you. The 2 long straps go over your shoulders.</source>
@@ -1761,7 +1761,7 @@
     <message id="help.plug.twist.1.fix">
         <source>Take it out. Count the ridges again. Push it in all the way, then turn it clockwise.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Ziehen Sie ihn heraus. Zählen Sie die Rippen noch einmal. Stecken Sie ihn ganz hinein und drehen Sie ihn dann nach rechts.</translation>
+        <translation>Ziehen Sie ihn heraus. Zählen Sie die Rippen noch einmal. Stecken Sie ihn ganz hinein und drehen Sie ihn dann im Uhrzeigersinn.</translation>
     </message>
     <message id="help.plug.twist.2.question">
         <source>I cannot find the right port.</source>
@@ -1781,7 +1781,7 @@
     <message id="help.plug.twist.smooth.1.fix">
         <source>Take it out. Feel again for the smooth port. Push it in all the way, then turn it clockwise.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Ziehen Sie ihn heraus. Tasten Sie noch einmal nach der glatten Buchse. Stecken Sie ihn ganz hinein und drehen Sie ihn dann nach rechts.</translation>
+        <translation>Ziehen Sie ihn heraus. Tasten Sie noch einmal nach der glatten Buchse. Stecken Sie ihn ganz hinein und drehen Sie ihn dann im Uhrzeigersinn.</translation>
     </message>
     <message id="help.plug.twist.smooth.2.question">
         <source>I cannot find the smooth port.</source>
@@ -1886,7 +1886,7 @@
     <message id="help.nasal_cannula.chin.1.question">
         <source>It feels tight when I swallow.</source>
         <extracomment>A fault as the person would say it. On the page: the small ring on the tube is slid up under the chin.</extracomment>
-        <translation>Es ist eng, wenn ich schlucke.</translation>
+        <translation>Beim Schlucken ist es zu eng.</translation>
     </message>
     <message id="help.nasal_cannula.chin.1.fix">
         <source>Slide the ring down a little. Swallow again to test it.</source>
@@ -1951,7 +1951,7 @@
     <message id="help.nasal_cannula.join.twist.1.fix">
         <source>Take it off and set it on straight. Then turn it clockwise, the way the hands of a clock move.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Nehmen Sie ihn ab und setzen Sie ihn gerade auf. Drehen Sie ihn dann nach rechts, wie die Zeiger einer Uhr.</translation>
+        <translation>Nehmen Sie ihn ab und setzen Sie ihn gerade auf. Drehen Sie ihn dann im Uhrzeigersinn, so wie die Zeiger einer Uhr.</translation>
     </message>
     <message id="help.nasal_cannula.join.twist.2.question">
         <source>I cannot find where it goes.</source>
@@ -2001,7 +2001,7 @@
     <message id="help.breath_sensor.place.2.fix">
         <source>Push it back to the middle of the nose tube and press it on.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Schieben Sie ihn wieder in die Mitte auf dem Nasenschlauch und drücken Sie ihn fest.</translation>
+        <translation>Schieben Sie ihn wieder in die Mitte vom Nasenschlauch und drücken Sie ihn fest.</translation>
     </message>
     <message id="help.finger_probe.place.left.1.question">
         <source>My left hand is cold.</source>
@@ -2201,7 +2201,7 @@
     <message id="help.ecg_electrodes.place.2.fix">
         <source>Move the pad a little, to a spot with less hair. Press it down well.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Setzen Sie die Elektrode etwas weiter, wo weniger Haare sind. Drücken Sie sie gut fest.</translation>
+        <translation>Setzen Sie die Elektrode ein wenig daneben, wo weniger Haare sind. Drücken Sie sie gut fest.</translation>
     </message>
     <message id="help.body_position_sensor.place.1.question">
         <source>The arrow points the wrong way.</source>
@@ -2401,7 +2401,7 @@
     <message id="step.ready.charger.body">
         <source>Plug in the charger beside your bed. Leave the tablet on it all night.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: getting ready: the tablet goes on its charger.</extracomment>
-        <translation>Stecken Sie das Ladegerät neben dem Bett ein. Lassen Sie das Tablet die ganze Nacht daran.</translation>
+        <translation>Stecken Sie das Ladegerät neben dem Bett ein. Lassen Sie das Tablet die ganze Nacht dort angeschlossen.</translation>
     </message>
     <message id="step.ready.charger.right">
         <source>The tablet shows that it is charging.</source>
@@ -2551,7 +2551,7 @@
     <message id="step.effort_sensor.snap.right">
         <source>You felt it snap, and a gentle pull does not move it.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a sensor is pressed on to the 2 studs of a belt (the label names which sensor).</extracomment>
-        <translation>Sie haben das Einrasten gespürt. Ein leichter Zug bewegt ihn nicht.</translation>
+        <translation>Sie haben das Einrasten gespürt. Er hält, wenn Sie leicht ziehen.</translation>
     </message>
     <message id="step.effort_sensor.snap.why">
         <source>The sensor feels how the belt stretches. If it is loose, it misses your breath.</source>
@@ -2596,7 +2596,7 @@
     <message id="step.recorder.chest.wear.why">
         <source>The recorder saves what the sensors feel. On your chest it is close to them, so no cable has to pull.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the recorder goes on the front of the chest strap.</extracomment>
-        <translation>Der Rekorder speichert, was die Sensoren spüren. Auf der Brust ist er ihnen nah, so zieht kein Kabel.</translation>
+        <translation>Der Rekorder speichert, was die Sensoren spüren. Auf der Brust ist er ihnen nah. Darum zieht kein Kabel.</translation>
     </message>
     <message id="step.recorder.harness.wear.title">
         <source>Put the harness on like a vest</source>
@@ -2621,7 +2621,7 @@
     <message id="step.plug.push.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>Gleich viele Rippen suchen: %1</translation>
+        <translation>Passende Rippen suchen: %1</translation>
     </message>
     <message id="step.plug.push.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug straight in.</source>
@@ -2661,12 +2661,12 @@
     <message id="step.plug.twist.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>Gleich viele Rippen suchen: %1</translation>
+        <translation>Passende Rippen suchen: %1</translation>
     </message>
     <message id="step.plug.twist.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug in and turn it clockwise until it stops.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). %1 is the number of ridges.</extracomment>
-        <translation>Fühlen Sie die Rippen am Stecker: %1. Suchen Sie die Buchse am Rekorder mit genauso vielen Rippen. Stecken Sie den Stecker hinein und drehen Sie ihn nach rechts, bis es nicht weitergeht.</translation>
+        <translation>Fühlen Sie die Rippen am Stecker: %1. Suchen Sie die Buchse am Rekorder mit genauso vielen Rippen. Stecken Sie den Stecker hinein und drehen Sie ihn im Uhrzeigersinn, bis es nicht weitergeht.</translation>
     </message>
     <message id="step.plug.twist.right">
         <source>It turns no further. Ridges on plug and port: %1.</source>
@@ -2686,7 +2686,7 @@
     <message id="step.plug.twist.smooth.body">
         <source>This plug has no ridges. Find the port on the recorder that has none. Push the plug in and turn it clockwise until it stops.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
-        <translation>Dieser Stecker hat keine Rippen. Suchen Sie die Buchse am Rekorder, die auch keine hat. Stecken Sie den Stecker hinein und drehen Sie ihn nach rechts, bis es nicht weitergeht.</translation>
+        <translation>Dieser Stecker hat keine Rippen. Suchen Sie die Buchse am Rekorder, die auch keine hat. Stecken Sie den Stecker hinein und drehen Sie ihn im Uhrzeigersinn, bis es nicht weitergeht.</translation>
     </message>
     <message id="step.plug.twist.smooth.right">
         <source>It turns no further. Plug and port are both smooth.</source>
@@ -2701,7 +2701,7 @@
     <message id="step.plug.snap.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>Gleich viele Rippen suchen: %1</translation>
+        <translation>Passende Rippen suchen: %1</translation>
     </message>
     <message id="step.plug.snap.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Press the plug until it snaps.</source>
@@ -2721,7 +2721,7 @@
     <message id="step.plug.snap.smooth.title">
         <source>Snap the smooth plug in</source>
         <extracomment>Title of the page: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters.</extracomment>
-        <translation>Glatten Stecker einrasten</translation>
+        <translation>Glatten Stecker eindrücken</translation>
     </message>
     <message id="step.plug.snap.smooth.body">
         <source>This plug has no ridges. Find the port on the recorder that has none. Press the plug until it snaps.</source>
@@ -2746,7 +2746,7 @@
     <message id="step.nasal_cannula.prongs.body">
         <source>Turn the soft prongs of the nose tube up, so that they curve toward you. Put 1 into each nostril.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the 2 soft prongs of the nose tube (nasal cannula) go into the nostrils.</extracomment>
-        <translation>Drehen Sie die weichen Röhrchen vom Nasenschlauch nach oben. Sie biegen sich zu Ihnen hin. Stecken Sie 1 in jedes Nasenloch.</translation>
+        <translation>Drehen Sie die weichen Röhrchen vom Nasenschlauch nach oben. Sie biegen sich zu Ihnen hin. Stecken Sie 1 Röhrchen in jedes Nasenloch.</translation>
     </message>
     <message id="step.nasal_cannula.prongs.right">
         <source>Both prongs sit in your nose, and you breathe with ease.</source>
@@ -2801,7 +2801,7 @@
     <message id="step.nasal_cannula.chin.caution">
         <source>Too tight can hurt you. Keep the tube under your chin, not around your throat, and lead it down under your clothes.</source>
         <extracomment>Caution in a box on this page: the small ring on the tube is slid up under the chin.</extracomment>
-        <translation>Zu eng kann Ihnen schaden. Der Schlauch bleibt unter dem Kinn, nicht um den Hals. Führen Sie ihn unter der Kleidung nach unten.</translation>
+        <translation>Zu eng kann Sie verletzen. Der Schlauch bleibt unter dem Kinn, nicht um den Hals. Führen Sie ihn unter der Kleidung nach unten.</translation>
     </message>
     <message id="step.nasal_cannula.tape.title">
         <source>Tape the tube to your cheeks</source>
@@ -2841,7 +2841,7 @@
     <message id="step.nasal_cannula.join.push.right">
         <source>It sits tight, and a gentle pull does not move it.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the end of the nose tube is pushed on to the recorder.</extracomment>
-        <translation>Er sitzt fest. Ein leichter Zug bewegt ihn nicht.</translation>
+        <translation>Er sitzt fest und hält, wenn Sie leicht ziehen.</translation>
     </message>
     <message id="step.nasal_cannula.join.push.why">
         <source>Your breath is felt through this tube. If it is loose, air gets out and your breath is missed.</source>
@@ -2856,12 +2856,12 @@
     <message id="step.nasal_cannula.join.twist.body">
         <source>Put the end of the tube on the recorder. Turn it clockwise until it stops.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the end of the nose tube is turned on to the recorder, clockwise.</extracomment>
-        <translation>Setzen Sie das Ende vom Schlauch auf den Rekorder. Drehen Sie es nach rechts, bis es nicht weitergeht.</translation>
+        <translation>Setzen Sie das Ende vom Schlauch auf den Rekorder. Drehen Sie es im Uhrzeigersinn, bis es nicht weitergeht.</translation>
     </message>
     <message id="step.nasal_cannula.join.twist.right">
         <source>It turns no further, and a gentle pull does not move it.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the end of the nose tube is turned on to the recorder, clockwise.</extracomment>
-        <translation>Er dreht sich nicht weiter. Ein leichter Zug bewegt ihn nicht.</translation>
+        <translation>Er dreht sich nicht weiter und hält, wenn Sie leicht ziehen.</translation>
     </message>
     <message id="step.nasal_cannula.join.twist.why">
         <source>Your breath is felt through this tube. If it is loose, air gets out and your breath is missed.</source>
@@ -2871,7 +2871,7 @@
     <message id="step.nasal_cannula.join.snap.title">
         <source>Snap the tube on to the recorder</source>
         <extracomment>Title of the page: the end of the nose tube is pressed on to the recorder until it snaps. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation>Schlauch am Rekorder einrasten</translation>
+        <translation>Schlauch auf den Rekorder drücken</translation>
     </message>
     <message id="step.nasal_cannula.join.snap.body">
         <source>Press the end of the tube on to the recorder until it snaps.</source>
@@ -2881,7 +2881,7 @@
     <message id="step.nasal_cannula.join.snap.right">
         <source>You felt it snap, and a gentle pull does not move it.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the end of the nose tube is pressed on to the recorder until it snaps.</extracomment>
-        <translation>Sie haben das Einrasten gespürt. Ein leichter Zug bewegt ihn nicht.</translation>
+        <translation>Sie haben das Einrasten gespürt. Er hält, wenn Sie leicht ziehen.</translation>
     </message>
     <message id="step.nasal_cannula.join.snap.why">
         <source>Your breath is felt through this tube. If it is loose, air gets out and your breath is missed.</source>
@@ -2916,7 +2916,7 @@
     <message id="step.finger_probe.place.left.body">
         <source>Hold your left hand nail side up. Push the index finger all the way into the clip. The cable runs along the back of your hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the finger clip goes on the index finger of the left hand.</extracomment>
-        <translation>Halten Sie Ihre linke Hand mit dem Nagel nach oben. Schieben Sie den Zeigefinger ganz in den Clip. Das Kabel läuft über den Handrücken.</translation>
+        <translation>Drehen Sie Ihre linke Hand so, dass der Nagel oben ist. Schieben Sie den Zeigefinger ganz in den Clip. Das Kabel läuft über den Handrücken.</translation>
     </message>
     <message id="step.finger_probe.place.left.right">
         <source>The nail is up, and your fingertip touches the end of the clip.</source>
@@ -3011,7 +3011,7 @@
     <message id="step.finger_probe.place.right.body">
         <source>Hold your right hand nail side up. Push the index finger all the way into the clip. The cable runs along the back of your hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the finger clip goes on the index finger of the right hand.</extracomment>
-        <translation>Halten Sie Ihre rechte Hand mit dem Nagel nach oben. Schieben Sie den Zeigefinger ganz in den Clip. Das Kabel läuft über den Handrücken.</translation>
+        <translation>Drehen Sie Ihre rechte Hand so, dass der Nagel oben ist. Schieben Sie den Zeigefinger ganz in den Clip. Das Kabel läuft über den Handrücken.</translation>
     </message>
     <message id="step.finger_probe.place.right.right">
         <source>The nail is up, and your fingertip touches the end of the clip.</source>
@@ -3106,7 +3106,7 @@
     <message id="step.ecg_electrodes.place.body">
         <source>Stick 1 under your right collarbone and 1 on your lowest left rib. The skin must be bare and dry.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: 2 heart pads (ECG electrodes) stick on the bare chest: under the right collarbone and on the lowest rib on the left.</extracomment>
-        <translation>Kleben Sie 1 unter Ihr rechtes Schlüsselbein und 1 auf Ihre unterste Rippe links. Die Haut muss frei und trocken sein.</translation>
+        <translation>Kleben Sie 1 Elektrode unter Ihr rechtes Schlüsselbein und 1 auf Ihre unterste Rippe links. Die Haut muss frei und trocken sein.</translation>
     </message>
     <message id="step.ecg_electrodes.place.right">
         <source>Both pads stick flat all around.</source>
@@ -3176,7 +3176,7 @@
     <message id="step.leg_electrodes.left_leg.place.body">
         <source>Stick 1 above the other on the outer front of your left lower leg. Tape their cable flat with 1 strip.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: 2 pads (leg electrodes) stick on the outer front of the left lower leg; tape holds their cable.</extracomment>
-        <translation>Kleben Sie 1 über der anderen vorn außen auf Ihren linken Unterschenkel. Kleben Sie das Kabel mit 1 Streifen flach fest.</translation>
+        <translation>Kleben Sie 1 Elektrode oben und 1 darunter, vorn außen auf Ihren linken Unterschenkel. Kleben Sie das Kabel mit 1 Streifen flach fest.</translation>
     </message>
     <message id="step.leg_electrodes.left_leg.place.right">
         <source>Both pads stick flat, and the cable does not pull when you bend your knee.</source>
@@ -3201,7 +3201,7 @@
     <message id="step.leg_electrodes.right_leg.place.body">
         <source>Stick 1 above the other on the outer front of your right lower leg. Tape their cable flat with 1 strip.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: 2 pads (leg electrodes) stick on the outer front of the right lower leg; tape holds their cable.</extracomment>
-        <translation>Kleben Sie 1 über der anderen vorn außen auf Ihren rechten Unterschenkel. Kleben Sie das Kabel mit 1 Streifen flach fest.</translation>
+        <translation>Kleben Sie 1 Elektrode oben und 1 darunter, vorn außen auf Ihren rechten Unterschenkel. Kleben Sie das Kabel mit 1 Streifen flach fest.</translation>
     </message>
     <message id="step.leg_electrodes.right_leg.place.right">
         <source>Both pads stick flat, and the cable does not pull when you bend your knee.</source>
@@ -3421,7 +3421,7 @@
     <message id="step.breath_guide">
         <source>Breathe with the shape. Close the belt when the air is out.</source>
         <extracomment>Beside a shape that widens and narrows with a calm breath, on the pages of the belts.</extracomment>
-        <translation>Atmen Sie mit der Form. Schließen Sie den Gurt, wenn die Luft draußen ist.</translation>
+        <translation>Atmen Sie so, wie sich die Form bewegt. Schließen Sie den Gurt, wenn Sie ausgeatmet haben.</translation>
     </message>
     <message id="evening.day.title">
         <source>Was today a usual day?</source>
@@ -3591,7 +3591,7 @@
     <message id="event.untimed.add">
         <source>I was awake, but I do not know when</source>
         <extracomment>Button: the person was awake some times but does not know when.</extracomment>
-        <translation>Ich war wach, aber ich weiß nicht wann</translation>
+        <translation>Ich war wach, aber ich weiß nicht, wann</translation>
     </message>
     <message id="event.untimed.times">
         <source>About how many times?</source>
@@ -3731,17 +3731,17 @@
     <message id="sheet.night.up.advice">
         <source>Free the cables first, then walk. Back in bed, see that each part is still on.</source>
         <extracomment>Sheet: what to do then.</extracomment>
-        <translation>Machen Sie erst die Kabel frei, dann gehen Sie. Prüfen Sie zurück im Bett, ob jedes Teil noch sitzt.</translation>
+        <translation>Machen Sie erst die Kabel frei, dann gehen Sie. Wieder im Bett: Prüfen Sie, ob jedes Teil noch sitzt.</translation>
     </message>
     <message id="sheet.night.off.advice">
         <source>Put it back on as in its step. Then look at the light on the recorder.</source>
         <extracomment>Sheet: what to do when something came off in the night. &quot;Its step&quot; is the numbered step with the picture of that part.</extracomment>
-        <translation>Bringen Sie es wieder an, wie in seinem Schritt. Sehen Sie dann auf das Lämpchen am Rekorder.</translation>
+        <translation>Bringen Sie es wieder an, so wie in seinem Schritt. Sehen Sie dann auf das Lämpchen am Rekorder.</translation>
     </message>
     <message id="sheet.night.light.advice">
         <source>Push each plug in once more and look again. Still wrong? Call %1, or keep the kit on and sleep.</source>
         <extracomment>Sheet: what to do when the light looks wrong in the night. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation>Drücken Sie jeden Stecker noch einmal fest und sehen Sie wieder hin. Stimmt es noch nicht? Rufen Sie %1 an. Oder lassen Sie das Set an und schlafen Sie.</translation>
+        <translation>Drücken Sie jeden Stecker noch einmal fest hinein und sehen Sie wieder hin. Stimmt es noch nicht? Rufen Sie %1 an. Oder lassen Sie das Set an und schlafen Sie.</translation>
     </message>
     <message id="sheet.morning.title">
         <source>In the morning</source>
