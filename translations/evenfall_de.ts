@@ -71,7 +71,7 @@
     <message id="night.up_confirm_no">
         <source>No, go on with the night</source>
         <extracomment>Night page, answer: the night goes on.</extracomment>
-        <translation>Nein, die Nacht geht weiter</translation>
+        <translation>Nein, Nacht geht weiter</translation>
     </message>
     <message id="night.which_title">
         <source>What came off?</source>
@@ -466,7 +466,7 @@
     <message id="first.condition.implant">
         <source>I have a pacemaker or another implant</source>
         <extracomment>Line in the list &quot;Is one of these true for you?&quot;.</extracomment>
-        <translation>Ich habe einen Herzschritt­macher oder ein anderes Implantat</translation>
+        <translation>Ich habe einen Herzschrittmacher oder ein anderes Implantat</translation>
     </message>
     <message id="first.condition.under_18">
         <source>I am under 18</source>
@@ -696,17 +696,17 @@
     <message id="light.look.one_short">
         <source>The %1 light: 1 short blink, then a pause</source>
         <extracomment>A way the light can look. %1 is a colour.</extracomment>
-        <translation>Das Lämpchen blinkt %1: 1-mal kurz, dann Pause</translation>
+        <translation>Das Lämpchen blinkt %1: 1&#xa0;Mal kurz, dann Pause</translation>
     </message>
     <message id="light.look.short">
         <source>The %1 light: %2 short blinks, then a pause</source>
         <extracomment>A way the light can look. %1 is a colour, %2 a number from 2 on.</extracomment>
-        <translation>Das Lämpchen blinkt %1: %2-mal kurz, dann Pause</translation>
+        <translation>Das Lämpchen blinkt %1: %2&#xa0;Mal kurz, dann Pause</translation>
     </message>
     <message id="light.look.long">
         <source>The %1 light: 1 long blink, again and again</source>
         <extracomment>A way the light can look. %1 is a colour.</extracomment>
-        <translation>Das Lämpchen blinkt %1: 1-mal lang, immer wieder</translation>
+        <translation>Das Lämpchen blinkt %1: 1&#xa0;Mal lang, immer wieder</translation>
     </message>
     <message id="light.look.even">
         <source>The %1 light blinks evenly</source>
@@ -791,7 +791,7 @@
     <message id="bed.line.touch">
         <source>Touch the dark page once to wake it. Then tap what you want to note.</source>
         <extracomment>Line on the page before the night: how the dark page works.</extracomment>
-        <translation>Berühren Sie die dunkle Seite 1-mal, um sie zu wecken. Tippen Sie dann an, was Sie notieren möchten.</translation>
+        <translation>Berühren Sie die dunkle Seite 1&#xa0;Mal, um sie zu wecken. Tippen Sie dann an, was Sie notieren möchten.</translation>
     </message>
     <message id="bed.caution">
         <source>Nobody is watching you tonight. Chest pain, severe trouble breathing or fainting: take the kit off and call %1.</source>
@@ -1471,7 +1471,7 @@
     <message id="trouble.second_copy.title">
         <source>This page is open twice</source>
         <extracomment>Title of a page of trouble. No blame.</extracomment>
-        <translation>Diese Seite ist 2-mal offen</translation>
+        <translation>Diese Seite ist zweimal offen</translation>
     </message>
     <message id="trouble.second_copy.body">
         <source>Nothing is lost. Close the other one, then try again. If that does not help, call your clinic. %1</source>
@@ -3336,7 +3336,7 @@
     <message id="hour.note_twice">
         <source>%1 came twice that night. We will ask which one.</source>
         <extracomment>Note beside a time, on the night when the clocks go back. %1 is a time.</extracomment>
-        <translation>Die Uhrzeit %1 gab es in dieser Nacht 2-mal. Wir fragen noch, welche Sie meinen.</translation>
+        <translation>Die Uhrzeit %1 gab es in dieser Nacht zweimal. Wir fragen noch, welche Sie meinen.</translation>
     </message>
     <message id="hour.note_never">
         <source>%1 did not come that night. We will ask what you mean.</source>
@@ -3351,12 +3351,12 @@
     <message id="hour.twice">
         <source>%1 came twice that night. Which one do you mean?</source>
         <extracomment>Question, on the night when the clocks go back. %1 is a time.</extracomment>
-        <translation>Die Uhrzeit %1 gab es in dieser Nacht 2-mal. Welche meinen Sie?</translation>
+        <translation>Die Uhrzeit %1 gab es in dieser Nacht zweimal. Welche meinen Sie?</translation>
     </message>
     <message id="hour.twice_why">
         <source>The clocks went back, so one hour came 2 times.</source>
         <extracomment>Under that question.</extracomment>
-        <translation>Die Uhr wurde zurückgestellt. Darum gab es eine Stunde 2-mal.</translation>
+        <translation>Die Uhr wurde zurückgestellt. Darum gab es eine Stunde zweimal.</translation>
     </message>
     <message id="hour.never">
         <source>%1 did not come that night. Which time do you mean?</source>
@@ -3531,12 +3531,12 @@
     <message id="signal.deep.title">
         <source>Take 3 deep breaths</source>
         <extracomment>Signal check: title.</extracomment>
-        <translation>3-mal tief atmen</translation>
+        <translation>3&#xa0;Mal tief atmen</translation>
     </message>
     <message id="signal.deep.body">
         <source>Breathe in deep through your nose, then out. Do it 3 times.</source>
         <extracomment>Under it.</extracomment>
-        <translation>Atmen Sie tief durch die Nase ein, dann aus. Tun Sie das 3-mal.</translation>
+        <translation>Atmen Sie tief durch die Nase ein, dann aus. Tun Sie das 3&#xa0;Mal.</translation>
     </message>
     <message id="signal.hold.title">
         <source>Hold your breath</source>
