@@ -21,7 +21,7 @@
     <message id="night.back_to_sleep">
         <source>Going back to sleep</source>
         <extracomment>Night page, the same area later: notes that the person tries to sleep again.</extracomment>
-        <translation>Ich will weiterschlafen</translation>
+        <translation>Weiterschlafen</translation>
     </message>
     <message id="night.getting_up">
         <source>Getting up</source>
@@ -36,7 +36,7 @@
     <message id="night.cables_first">
         <source>Free the cables first, then walk</source>
         <extracomment>Night page, a caution under &quot;Getting up&quot;: cables can catch on the bed and trip the person.</extracomment>
-        <translation>Erst Kabel frei machen, dann gehen</translation>
+        <translation>Erst Kabel frei, dann gehen</translation>
     </message>
     <message id="night.came_off">
         <source>Something came off</source>
@@ -506,7 +506,7 @@
     <message id="call.emergency">
         <source>Chest pain, severe trouble breathing or fainting: take the kit off and call %1.</source>
         <extracomment>Caution. %1 is the local emergency number.</extracomment>
-        <translation>Bei Brustschmerzen, schwerer Atemnot oder Ohnmacht: Nehmen Sie das Set ab und rufen Sie %1 an.</translation>
+        <translation>Bei Brustschmerz, schwerer Atemnot oder Ohnmacht: Nehmen Sie das Set ab und rufen Sie %1 an.</translation>
     </message>
     <message id="call.go_on">
         <source>I called. Go on</source>
@@ -696,17 +696,17 @@
     <message id="light.look.one_short">
         <source>The %1 light: 1 short blink, then a pause</source>
         <extracomment>A way the light can look. %1 is a colour.</extracomment>
-        <translation>Das Lämpchen blinkt %1: 1&#xa0;Mal kurz, dann Pause</translation>
+        <translation>Das Lämpchen blinkt %1: 1 Mal kurz, dann Pause</translation>
     </message>
     <message id="light.look.short">
         <source>The %1 light: %2 short blinks, then a pause</source>
         <extracomment>A way the light can look. %1 is a colour, %2 a number from 2 on.</extracomment>
-        <translation>Das Lämpchen blinkt %1: %2&#xa0;Mal kurz, dann Pause</translation>
+        <translation>Das Lämpchen blinkt %1: %2 Mal kurz, dann Pause</translation>
     </message>
     <message id="light.look.long">
         <source>The %1 light: 1 long blink, again and again</source>
         <extracomment>A way the light can look. %1 is a colour.</extracomment>
-        <translation>Das Lämpchen blinkt %1: 1&#xa0;Mal lang, immer wieder</translation>
+        <translation>Das Lämpchen blinkt %1: 1 Mal lang, immer wieder</translation>
     </message>
     <message id="light.look.even">
         <source>The %1 light blinks evenly</source>
@@ -791,12 +791,12 @@
     <message id="bed.line.touch">
         <source>Touch the dark page once to wake it. Then tap what you want to note.</source>
         <extracomment>Line on the page before the night: how the dark page works.</extracomment>
-        <translation>Berühren Sie die dunkle Seite 1&#xa0;Mal, um sie zu wecken. Tippen Sie dann an, was Sie notieren möchten.</translation>
+        <translation>Berühren Sie die dunkle Seite 1 Mal, um sie zu wecken. Tippen Sie dann an, was Sie notieren möchten.</translation>
     </message>
     <message id="bed.caution">
         <source>Nobody is watching you tonight. Chest pain, severe trouble breathing or fainting: take the kit off and call %1.</source>
         <extracomment>Caution on the page before the night. %1 is the local emergency number.</extracomment>
-        <translation>Heute Nacht überwacht Sie niemand. Bei Brustschmerzen, schwerer Atemnot oder Ohnmacht: Nehmen Sie das Set ab und rufen Sie %1 an.</translation>
+        <translation>Heute Nacht überwacht Sie niemand. Bei Brustschmerz, schwerer Atemnot oder Ohnmacht: Nehmen Sie das Set ab und rufen Sie %1 an.</translation>
     </message>
     <message id="bed.main">
         <source>Lights out now</source>
@@ -806,7 +806,7 @@
     <message id="night.watch">
         <source>Nobody is watching. Chest pain, severe trouble breathing or fainting: take the kit off and call %1.</source>
         <extracomment>On every night page. %1 is the local emergency number. Short.</extracomment>
-        <translation>Niemand überwacht Sie. Bei Brustschmerzen, schwerer Atemnot oder Ohnmacht: Nehmen Sie das Set ab und rufen Sie %1 an.</translation>
+        <translation>Niemand überwacht Sie. Brustschmerz, schwere Atemnot, Ohnmacht: Set abnehmen, %1 anrufen.</translation>
     </message>
     <message id="noted.awake">
         <source>Noted: awake</source>
@@ -906,7 +906,7 @@
     <message id="night.help.unwell.advice">
         <source>Nobody is watching. Chest pain, severe trouble breathing or fainting: take the kit off and call %1 now.</source>
         <extracomment>Advice at night after &quot;I feel ill&quot;. %1 is the local emergency number, which also stands below.</extracomment>
-        <translation>Niemand überwacht Sie. Bei Brustschmerzen, schwerer Atemnot oder Ohnmacht: Nehmen Sie das Set ab und rufen Sie jetzt %1 an.</translation>
+        <translation>Niemand überwacht Sie. Bei Brustschmerz, schwerer Atemnot oder Ohnmacht: Nehmen Sie das Set ab und rufen Sie jetzt %1 an.</translation>
     </message>
     <message id="night.help.stop">
         <source>I want to stop</source>
@@ -3531,12 +3531,12 @@
     <message id="signal.deep.title">
         <source>Take 3 deep breaths</source>
         <extracomment>Signal check: title.</extracomment>
-        <translation>3&#xa0;Mal tief atmen</translation>
+        <translation>3 Mal tief atmen</translation>
     </message>
     <message id="signal.deep.body">
         <source>Breathe in deep through your nose, then out. Do it 3 times.</source>
         <extracomment>Under it.</extracomment>
-        <translation>Atmen Sie tief durch die Nase ein, dann aus. Tun Sie das 3&#xa0;Mal.</translation>
+        <translation>Atmen Sie tief durch die Nase ein, dann aus. Tun Sie das 3 Mal.</translation>
     </message>
     <message id="signal.hold.title">
         <source>Hold your breath</source>
