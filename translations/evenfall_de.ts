@@ -696,17 +696,17 @@
     <message id="light.look.one_short">
         <source>The %1 light: 1 short blink, then a pause</source>
         <extracomment>A way the light can look. %1 is a colour.</extracomment>
-        <translation>Das Lämpchen blinkt %1: 1 Mal kurz, dann Pause</translation>
+        <translation>Das Lämpchen blinkt %1: 1&#xa0;Mal kurz, dann Pause</translation>
     </message>
     <message id="light.look.short">
         <source>The %1 light: %2 short blinks, then a pause</source>
         <extracomment>A way the light can look. %1 is a colour, %2 a number from 2 on.</extracomment>
-        <translation>Das Lämpchen blinkt %1: %2 Mal kurz, dann Pause</translation>
+        <translation>Das Lämpchen blinkt %1: %2&#xa0;Mal kurz, dann Pause</translation>
     </message>
     <message id="light.look.long">
         <source>The %1 light: 1 long blink, again and again</source>
         <extracomment>A way the light can look. %1 is a colour.</extracomment>
-        <translation>Das Lämpchen blinkt %1: 1 Mal lang, immer wieder</translation>
+        <translation>Das Lämpchen blinkt %1: 1&#xa0;Mal lang, immer wieder</translation>
     </message>
     <message id="light.look.even">
         <source>The %1 light blinks evenly</source>
@@ -791,7 +791,7 @@
     <message id="bed.line.touch">
         <source>Touch the dark page once to wake it. Then tap what you want to note.</source>
         <extracomment>Line on the page before the night: how the dark page works.</extracomment>
-        <translation>Berühren Sie die dunkle Seite 1 Mal, um sie zu wecken. Tippen Sie dann an, was Sie notieren möchten.</translation>
+        <translation>Berühren Sie die dunkle Seite 1&#xa0;Mal, um sie zu wecken. Tippen Sie dann an, was Sie notieren möchten.</translation>
     </message>
     <message id="bed.caution">
         <source>Nobody is watching you tonight. Chest pain, severe trouble breathing or fainting: take the kit off and call %1.</source>
@@ -3316,7 +3316,7 @@
     <message id="answer.hours_minutes">
         <source>%1 h %2 min</source>
         <extracomment>A length of time. %1 hours and %2 minutes; both may be 0.</extracomment>
-        <translation>%1 Std. %2 Min.</translation>
+        <translation>%1&#xa0;Std. %2&#xa0;Min.</translation>
     </message>
     <message id="amount.hour">
         <source>1 h</source>
@@ -3531,12 +3531,12 @@
     <message id="signal.deep.title">
         <source>Take 3 deep breaths</source>
         <extracomment>Signal check: title.</extracomment>
-        <translation>3 Mal tief atmen</translation>
+        <translation>3&#xa0;Mal tief atmen</translation>
     </message>
     <message id="signal.deep.body">
         <source>Breathe in deep through your nose, then out. Do it 3 times.</source>
         <extracomment>Under it.</extracomment>
-        <translation>Atmen Sie tief durch die Nase ein, dann aus. Tun Sie das 3 Mal.</translation>
+        <translation>Atmen Sie tief durch die Nase ein, dann aus. Tun Sie das 3&#xa0;Mal.</translation>
     </message>
     <message id="signal.hold.title">
         <source>Hold your breath</source>
