@@ -12,7 +12,7 @@
 namespace evenfall {
 namespace {
 
-constexpr std::array shipped{"en", "es", "ar"};
+constexpr std::array shipped{"en", "es", "ar", "de"};
 
 QString isolated(const QString& text) { return QChar(0x2066) + text + QChar(0x2069); }
 
