@@ -119,7 +119,7 @@ void FrontDesk::fill_tablet(PageWriter& page)
     page.field(QStringLiteral("zone"), words_->of("desk.tablet.zone"), typed("zone"),
                words_->of("desk.tablet.now", {words_->clock(now), words_->date(format_date(zone()->local(now)))}));
     page.actions({desk_main("save", words_->of("desk.tablet.save"))});
-    page.heading(words_->of("desk.tablet.pin"));
+    page.heading(words_->of("desk.pin.change"));
     page.secret(QStringLiteral("old_pin"), words_->of("desk.pin.old"), typed("old_pin"));
     page.secret(QStringLiteral("pin"), words_->of("desk.pin.new"), typed("pin"), words_->of("desk.pin.hint"));
     page.secret(QStringLiteral("pin_again"), words_->of("desk.pin.again"), typed("pin_again"));

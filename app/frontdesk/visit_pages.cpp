@@ -182,12 +182,11 @@ void FrontDesk::fill_records(PageWriter& page, const ShelfVisit& visit)
     page.heading(words_->of("desk.records.heading"));
     QVariantList rows;
     for (const ShelfRecord& one : visit.records) {
-        const QString evening = one.found.diary ? words_->date(*diary_evening(*one.found.diary)) : none;
-        const QString amended = one.found.diary && !one.found.diary->amendments.empty()
-                                    ? words_->of("desk.record.amended", {words_->number(static_cast<long>(one.found.diary->amendments.size()))})
-                                    : QString();
+        QString evening = one.found.diary ? words_->date(*diary_evening(*one.found.diary)) : none;
+        if (one.found.diary && !one.found.diary->amendments.empty())
+            evening = words_->of("desk.record.amended", {evening, words_->number(static_cast<long>(one.found.diary->amendments.size()))});
         rows << QVariant::fromValue(row(QString::fromStdString(one.name),
-                                        {one.found.diary ? words_->number(one.found.diary->of.night) : none, evening + amended,
+                                        {one.found.diary ? words_->number(one.found.diary->of.night) : none, evening,
                                          verdict_text(*words_, one), bounds_text(estimate_of(one), "needed"), record_stand(*words_, one)},
                                         !one.found.problems.empty()));
     }
