@@ -8,7 +8,9 @@
 #include "frontdesk/page_writer.h"
 #include "frontdesk/sticks.h"
 #include "frontdesk/visit_form.h"
+#include "frontdesk/sheet_pages.h"
 #include "kiosk/kiosk.h"
+#include "print/queue.h"
 #include "record/shelf.h"
 #include "words/words.h"
 
@@ -48,6 +50,8 @@ class FrontDesk : public QObject {
         PinCost pin_cost;                               ///< another one for tests only
         std::function<std::vector<Stick>()> sticks = mounted_sticks;
         std::function<Result<LetGo>(const Stick&)> let_go = evenfall::let_go;
+        print::PrintService print_service;
+        std::filesystem::path documents; ///< where a sheet is saved without a stick
         QString language; ///< overrides that of the desk; empty: as the desk says
     };
     /// `kiosk` outlives the desk.
@@ -64,6 +68,8 @@ class FrontDesk : public QObject {
     bool right_to_left() const { return words_ && words_->right_to_left(); }
     bool is_open() const { return place_ != Place::closed; }
     const Words& words() const { return *words_; }
+    /// Pictures of the sheet that is to be printed; the engine that gets it owns it.
+    QQuickImageProvider* page_pictures() const { return new SheetPageProvider(sheet_pages_); }
     /// For tests and tours: waits for what runs beside.
     void wait();
 
@@ -154,6 +160,10 @@ class FrontDesk : public QObject {
     void change_pin();
     void fill_print(PageWriter& page);
     void act_print(const QString& action);
+    void begin_print();
+    Result<std::string> make_sheet_pdf() const;
+    void draw_sheet();
+    void save_sheet();
 
     void fill_kits(PageWriter& page);
     void act_kits(const QString& action);
@@ -182,7 +192,10 @@ class FrontDesk : public QObject {
     std::optional<ShelfVisit> visit_; ///< in hand
     std::string record_;              ///< name of the record that is looked at
     std::filesystem::path kit_file_;
-    bool clock_right_ = false;
+    std::string sheet_; ///< a finished PDF
+    std::shared_ptr<SheetPages> sheet_pages_ = std::make_shared<SheetPages>();
+    std::vector<print::Printer> printers_;
+    Problems printer_problems_;
 };
 
 template <class T> void FrontDesk::beside(std::function<T()> job, std::function<void(T)> then)

@@ -237,7 +237,7 @@ void FrontDesk::act_visit(const QString& action)
         if (save_settings())
             say(words_->of("desk.visit.on_tablet", {words_->code(code)}));
     } else if (action == QLatin1String("print")) {
-        show(Place::print);
+        begin_print();
     } else if (action == QLatin1String("out")) {
         typed_.clear();
         show(Place::out);
