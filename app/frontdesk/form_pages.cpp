@@ -94,6 +94,8 @@ void FrontDesk::act_form(const QString& action)
     typed_.clear();
     if (!save_settings() || !take_visit(visit->code))
         return;
+    if (free)
+        emit tonightChosen();
     show(Place::visit);
     say(words_->of(free ? "desk.form.made_tonight" : "desk.form.made", {words_->code(visit->code)}));
 }

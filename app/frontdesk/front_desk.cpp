@@ -287,6 +287,8 @@ void FrontDesk::edit(const QString& field, const QString& text)
         return;
     typed_[field] = text;
     errors_.erase(field);
+    if (place_ == Place::print && (field == QLatin1String("paper") || field == QLatin1String("size")))
+        return draw_sheet();
     fill();
 }
 

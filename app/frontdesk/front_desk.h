@@ -82,6 +82,8 @@ class FrontDesk : public QObject {
     void changed();
     void pageShown();
     void languageChanged();
+    /// What is on this tablet at the bedside was chosen anew, or wiped.
+    void tonightChosen();
 
   private:
     enum class Place {

@@ -235,6 +235,8 @@ void FrontDesk::act_visit(const QString& action)
     if (action == QLatin1String("tonight")) {
         desk_.tonight = code;
         if (save_settings())
+            emit tonightChosen();
+        if (!fault_)
             say(words_->of("desk.visit.on_tablet", {words_->code(code)}));
     } else if (action == QLatin1String("print")) {
         begin_print();
@@ -392,6 +394,7 @@ void FrontDesk::act_wipe(const QString& action)
     if (Status wiped = shelf_.wipe(*visit_, typed_text("reason"), now_text()); !wiped)
         return show_errors(wiped.problems());
     if (tonight) {
+        emit tonightChosen();
         desk_.tonight.clear();
         if (!save_settings())
             return;

@@ -76,7 +76,7 @@ bool Kiosk::right_to_left() const { return words_->right_to_left(); }
 QString Kiosk::tone() const
 {
     if (!session_)
-        return QStringLiteral("evening");
+        return screen_ == QLatin1String("desk") ? QStringLiteral("morning") : QStringLiteral("evening");
     switch (session_->pages().stretch_of(session_->state().page)) {
     case Pages::Stretch::evening: return QStringLiteral("evening");
     case Pages::Stretch::night: return over_ == Over::trouble ? QStringLiteral("evening") : QStringLiteral("night");
