@@ -1506,892 +1506,892 @@
     <message id="help.ready.charger.1.question">
         <source>The tablet is not charging.</source>
         <extracomment>A fault as the person would say it. On the page: getting ready: the tablet goes on its charger.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La tablette ne se charge pas.</translation>
     </message>
     <message id="help.ready.charger.1.fix">
         <source>Press both ends of the cable in well. Then try another wall outlet.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enfoncez bien le câble aux deux bouts. Puis essayez une autre prise murale.</translation>
     </message>
     <message id="help.ready.clothes.1.question">
         <source>I do not sleep in clothes.</source>
         <extracomment>A fault as the person would say it. On the page: getting ready: what to wear.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je dors sans vêtements.</translation>
     </message>
     <message id="help.ready.clothes.1.fix">
         <source>Put on a thin T-shirt for tonight. The belts can rub on bare skin.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mettez un T-shirt fin pour cette nuit. Les ceintures peuvent frotter sur la peau nue.</translation>
     </message>
     <message id="help.ready.bathroom.1.question">
         <source>I often have to go at night.</source>
         <extracomment>A fault as the person would say it. On the page: getting ready: the bathroom, before anything is connected.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je dois souvent y aller la nuit.</translation>
     </message>
     <message id="help.ready.bathroom.1.fix">
         <source>You can get up at any time with the kit on. Free the cables first, then walk.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vous pouvez vous lever à tout moment avec le matériel. Dégagez d’abord les câbles, puis marchez.</translation>
     </message>
     <message id="help.ready.bare.1.question">
         <source>A ring does not come off.</source>
         <extracomment>A fault as the person would say it. On the page: getting ready: rings, watch and nail polish come off.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Une bague ne s’enlève pas.</translation>
     </message>
     <message id="help.ready.bare.1.fix">
         <source>Leave it on if it is not tight. The clip needs only the tip of your finger.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Laissez-la si elle ne serre pas. La pince tient seulement sur le bout de votre doigt.</translation>
     </message>
     <message id="help.ready.bare.2.question">
         <source>I have gel or false nails.</source>
         <extracomment>A fault as the person would say it. On the page: getting ready: rings, watch and nail polish come off.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>J’ai des ongles en gel ou de faux ongles.</translation>
     </message>
     <message id="help.ready.bare.2.fix">
         <source>Use a finger with a bare nail on the same hand. If no nail is bare, call your clinic first.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prenez un doigt à l’ongle nu sur la même main. Si aucun ongle n’est nu, appelez d’abord votre clinique.</translation>
     </message>
     <message id="help.ready.tape.1.question">
         <source>I do not know how long 5 cm is.</source>
         <extracomment>A fault as the person would say it. On the page: getting ready: strips of tape are torn off before they are needed.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je ne sais pas combien font 5 cm.</translation>
     </message>
     <message id="help.ready.tape.1.fix">
         <source>5 cm is 2 inches. A little more or less is fine.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>5 cm, c’est 2 pouces. Un peu plus ou un peu moins, ce n’est pas grave.</translation>
     </message>
     <message id="help.ready.tape.2.question">
         <source>There is not enough tape.</source>
         <extracomment>A fault as the person would say it. On the page: getting ready: strips of tape are torn off before they are needed.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a pas assez de sparadrap.</translation>
     </message>
     <message id="help.ready.tape.2.fix">
         <source>Use medical tape for skin if you have some at home. Do not use any other tape.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Si vous en avez chez vous, prenez du sparadrap médical pour la peau. N’utilisez aucun autre ruban.</translation>
     </message>
     <message id="help.effort_belt.chest.wrap.1.question">
         <source>The belt slips down.</source>
         <extracomment>A fault as the person would say it. On the page: the chest belt is closed round the chest, at the end of a breath out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La ceinture glisse vers le bas.</translation>
     </message>
     <message id="help.effort_belt.chest.wrap.1.fix">
         <source>Open it and move it up, close to your armpits. Breathe out and close it a little tighter.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrez-la et remontez-la, tout près des aisselles. Soufflez et fermez-la un peu plus serrée.</translation>
     </message>
     <message id="help.effort_belt.chest.wrap.2.question">
         <source>The belt feels too tight.</source>
         <extracomment>A fault as the person would say it. On the page: the chest belt is closed round the chest, at the end of a breath out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La ceinture serre trop.</translation>
     </message>
     <message id="help.effort_belt.chest.wrap.2.fix">
         <source>Open it and make it longer. You should breathe with ease, and 2 fingers should fit under it.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrez-la et allongez-la. Vous devez respirer sans effort, et 2 doigts doivent passer dessous.</translation>
     </message>
     <message id="help.effort_belt.chest.wrap.3.question">
         <source>The belt does not reach around me.</source>
         <extracomment>A fault as the person would say it. On the page: the chest belt is closed round the chest, at the end of a breath out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La ceinture est trop courte pour moi.</translation>
     </message>
     <message id="help.effort_belt.chest.wrap.3.fix">
         <source>Make it as long as it goes. If it still does not reach, leave it off and call your clinic.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Allongez-la le plus possible. Si elle est encore trop courte, ne la mettez pas et appelez votre clinique.</translation>
     </message>
     <message id="help.effort_belt.abdomen.wrap.1.question">
         <source>The belt slips or rolls up.</source>
         <extracomment>A fault as the person would say it. On the page: the waist belt is closed round the waist, over the navel, at the end of a breath out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La ceinture glisse ou s’enroule.</translation>
     </message>
     <message id="help.effort_belt.abdomen.wrap.1.fix">
         <source>Open it, smooth it flat and put it back over your navel. Breathe out and close it a little tighter.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrez-la, mettez-la à plat et replacez-la sur le nombril. Soufflez et fermez-la un peu plus serrée.</translation>
     </message>
     <message id="help.effort_belt.abdomen.wrap.2.question">
         <source>The belt feels too tight.</source>
         <extracomment>A fault as the person would say it. On the page: the waist belt is closed round the waist, over the navel, at the end of a breath out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La ceinture serre trop.</translation>
     </message>
     <message id="help.effort_belt.abdomen.wrap.2.fix">
         <source>Open it and make it longer. You should breathe with ease, and 2 fingers should fit under it.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrez-la et allongez-la. Vous devez respirer sans effort, et 2 doigts doivent passer dessous.</translation>
     </message>
     <message id="help.effort_belt.abdomen.wrap.3.question">
         <source>The belt does not reach around me.</source>
         <extracomment>A fault as the person would say it. On the page: the waist belt is closed round the waist, over the navel, at the end of a breath out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La ceinture est trop courte pour moi.</translation>
     </message>
     <message id="help.effort_belt.abdomen.wrap.3.fix">
         <source>Make it as long as it goes. If it still does not reach, leave it off and call your clinic.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Allongez-la le plus possible. Si elle est encore trop courte, ne la mettez pas et appelez votre clinique.</translation>
     </message>
     <message id="help.effort_sensor.snap.1.question">
         <source>It does not snap on.</source>
         <extracomment>A fault as the person would say it. On the page: a sensor is pressed on to the 2 studs of a belt (the label names which sensor).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il ne se clipse pas.</translation>
     </message>
     <message id="help.effort_sensor.snap.1.fix">
         <source>Put 1 hand behind the belt and press with the other. If it still does not snap, turn the sensor around.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mettez 1 main derrière la ceinture et appuyez avec l’autre. S’il n’y a toujours pas de clic, retournez le capteur.</translation>
     </message>
     <message id="help.effort_sensor.snap.2.question">
         <source>It comes off again.</source>
         <extracomment>A fault as the person would say it. On the page: a sensor is pressed on to the 2 studs of a belt (the label names which sensor).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il se détache encore.</translation>
     </message>
     <message id="help.effort_sensor.snap.2.fix">
         <source>See that no cloth is caught under the sensor. Then press each side until it snaps.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vérifiez qu’aucun tissu n’est pris sous le capteur. Puis appuyez de chaque côté jusqu’au clic.</translation>
     </message>
     <message id="help.recorder.hip.wear.1.question">
         <source>I like to sleep on that side.</source>
         <extracomment>A fault as the person would say it. On the page: the recorder goes on the waist belt, at the side of the hip.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>J’aime dormir sur ce côté.</translation>
     </message>
     <message id="help.recorder.hip.wear.1.fix">
         <source>Put it on your other side. See that all cables still reach.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mettez-le de l’autre côté. Vérifiez que tous les câbles sont encore assez longs.</translation>
     </message>
     <message id="help.recorder.hip.wear.2.question">
         <source>It slides along the belt.</source>
         <extracomment>A fault as the person would say it. On the page: the recorder goes on the waist belt, at the side of the hip.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il glisse le long de la ceinture.</translation>
     </message>
     <message id="help.recorder.hip.wear.2.fix">
         <source>Close the waist belt a little tighter. 2 fingers should still fit under it.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fermez la ceinture de ventre un peu plus serrée. 2 doigts doivent encore passer dessous.</translation>
     </message>
     <message id="help.recorder.chest.wear.1.question">
         <source>It presses on my chest.</source>
         <extracomment>A fault as the person would say it. On the page: the recorder goes on the front of the chest strap.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il appuie sur ma poitrine.</translation>
     </message>
     <message id="help.recorder.chest.wear.1.fix">
         <source>Smooth your shirt under it. Then make the strap a little longer.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lissez le vêtement dessous. Puis allongez un peu la sangle.</translation>
     </message>
     <message id="help.recorder.chest.wear.2.question">
         <source>It does not stay in the middle.</source>
         <extracomment>A fault as the person would say it. On the page: the recorder goes on the front of the chest strap.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il ne reste pas au milieu.</translation>
     </message>
     <message id="help.recorder.chest.wear.2.fix">
         <source>See that both sides are fastened. Then close the strap a little tighter.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vérifiez que les deux côtés sont fixés. Puis fermez la sangle un peu plus serrée.</translation>
     </message>
     <message id="help.recorder.harness.wear.1.question">
         <source>I do not know which way it goes.</source>
         <extracomment>A fault as the person would say it. On the page: the recorder sits in a harness of straps that is put on like a vest.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je ne sais pas dans quel sens le mettre.</translation>
     </message>
     <message id="help.recorder.harness.wear.1.fix">
         <source>Hold it up with the recorder facing away from you. The 2 long straps go over your shoulders.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tenez-le devant vous, l’enregistreur de l’autre côté. Les 2 longues sangles passent sur vos épaules.</translation>
     </message>
     <message id="help.recorder.harness.wear.2.question">
         <source>The straps slip or rub.</source>
         <extracomment>A fault as the person would say it. On the page: the recorder sits in a harness of straps that is put on like a vest.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Les sangles glissent ou frottent.</translation>
     </message>
     <message id="help.recorder.harness.wear.2.fix">
         <source>Make them shorter if they slip, and longer if they rub. Keep them off your neck.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Raccourcissez-les si elles glissent. Allongez-les si elles frottent. Gardez-les loin du cou.</translation>
     </message>
     <message id="help.plug.push.1.question">
         <source>The plug does not go in.</source>
         <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La fiche n’entre pas.</translation>
     </message>
     <message id="help.plug.push.1.fix">
         <source>Do not force it. Count the ridges again. Then turn the plug a little and try once more.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ne forcez pas. Comptez de nouveau les traits en relief. Puis tournez un peu la fiche et réessayez.</translation>
     </message>
     <message id="help.plug.push.2.question">
         <source>I cannot find the right port.</source>
         <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je ne trouve pas la bonne prise.</translation>
     </message>
     <message id="help.plug.push.2.fix">
         <source>Run your thumb along the recorder. Each port is an opening with its ridges beside it.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Passez le pouce le long de l’enregistreur. Chaque prise est une ouverture avec ses traits en relief à côté.</translation>
     </message>
     <message id="help.plug.push.smooth.1.question">
         <source>The plug does not go in.</source>
         <extracomment>A fault as the person would say it. On the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La fiche n’entre pas.</translation>
     </message>
     <message id="help.plug.push.smooth.1.fix">
         <source>Do not force it. Feel again for the smooth port. Then turn the plug a little and try once more.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ne forcez pas. Cherchez de nouveau la prise lisse avec le doigt. Puis tournez un peu la fiche et réessayez.</translation>
     </message>
     <message id="help.plug.push.smooth.2.question">
         <source>I cannot find the smooth port.</source>
         <extracomment>A fault as the person would say it. On the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je ne trouve pas la prise lisse.</translation>
     </message>
     <message id="help.plug.push.smooth.2.fix">
         <source>Run your thumb along the recorder. The smooth port is the opening with no ridges beside it.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Passez le pouce le long de l’enregistreur. La prise lisse est l’ouverture sans trait en relief à côté.</translation>
     </message>
     <message id="help.plug.twist.1.question">
         <source>The plug does not turn.</source>
         <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La fiche ne tourne pas.</translation>
     </message>
     <message id="help.plug.twist.1.fix">
         <source>Take it out. Count the ridges again. Push it in all the way, then turn it clockwise.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Retirez-la. Comptez de nouveau les traits en relief. Enfoncez-la jusqu’au fond, puis tournez-la dans le sens des aiguilles d’une montre.</translation>
     </message>
     <message id="help.plug.twist.2.question">
         <source>I cannot find the right port.</source>
         <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je ne trouve pas la bonne prise.</translation>
     </message>
     <message id="help.plug.twist.2.fix">
         <source>Run your thumb along the recorder. Each port is an opening with its ridges beside it.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Passez le pouce le long de l’enregistreur. Chaque prise est une ouverture avec ses traits en relief à côté.</translation>
     </message>
     <message id="help.plug.twist.smooth.1.question">
         <source>The plug does not turn.</source>
         <extracomment>A fault as the person would say it. On the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La fiche ne tourne pas.</translation>
     </message>
     <message id="help.plug.twist.smooth.1.fix">
         <source>Take it out. Feel again for the smooth port. Push it in all the way, then turn it clockwise.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Retirez-la. Cherchez de nouveau la prise lisse avec le doigt. Enfoncez la fiche jusqu’au fond, puis tournez-la dans le sens des aiguilles d’une montre.</translation>
     </message>
     <message id="help.plug.twist.smooth.2.question">
         <source>I cannot find the smooth port.</source>
         <extracomment>A fault as the person would say it. On the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je ne trouve pas la prise lisse.</translation>
     </message>
     <message id="help.plug.twist.smooth.2.fix">
         <source>Run your thumb along the recorder. The smooth port is the opening with no ridges beside it.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Passez le pouce le long de l’enregistreur. La prise lisse est l’ouverture sans trait en relief à côté.</translation>
     </message>
     <message id="help.plug.snap.1.question">
         <source>The plug does not snap in.</source>
         <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La fiche ne se clipse pas.</translation>
     </message>
     <message id="help.plug.snap.1.fix">
         <source>Do not force it. Count the ridges again. Then turn the plug a little and press once more.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ne forcez pas. Comptez de nouveau les traits en relief. Puis tournez un peu la fiche et appuyez encore une fois.</translation>
     </message>
     <message id="help.plug.snap.2.question">
         <source>I cannot find the right port.</source>
         <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je ne trouve pas la bonne prise.</translation>
     </message>
     <message id="help.plug.snap.2.fix">
         <source>Run your thumb along the recorder. Each port is an opening with its ridges beside it.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Passez le pouce le long de l’enregistreur. Chaque prise est une ouverture avec ses traits en relief à côté.</translation>
     </message>
     <message id="help.plug.snap.smooth.1.question">
         <source>The plug does not snap in.</source>
         <extracomment>A fault as the person would say it. On the page: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La fiche ne se clipse pas.</translation>
     </message>
     <message id="help.plug.snap.smooth.1.fix">
         <source>Do not force it. Feel again for the smooth port. Then turn the plug a little and press once more.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ne forcez pas. Cherchez de nouveau la prise lisse avec le doigt. Puis tournez un peu la fiche et appuyez encore une fois.</translation>
     </message>
     <message id="help.plug.snap.smooth.2.question">
         <source>I cannot find the smooth port.</source>
         <extracomment>A fault as the person would say it. On the page: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je ne trouve pas la prise lisse.</translation>
     </message>
     <message id="help.plug.snap.smooth.2.fix">
         <source>Run your thumb along the recorder. The smooth port is the opening with no ridges beside it.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Passez le pouce le long de l’enregistreur. La prise lisse est l’ouverture sans trait en relief à côté.</translation>
     </message>
     <message id="help.nasal_cannula.prongs.1.question">
         <source>The prongs tickle or hurt.</source>
         <extracomment>A fault as the person would say it. On the page: the 2 soft prongs of the nose tube (nasal cannula) go into the nostrils.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Les embouts chatouillent ou font mal.</translation>
     </message>
     <message id="help.nasal_cannula.prongs.1.fix">
         <source>Pull them out a little. They sit just inside the nose.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sortez-les un peu. Ils se placent juste à l’entrée du nez.</translation>
     </message>
     <message id="help.nasal_cannula.prongs.2.question">
         <source>The prongs slip out.</source>
         <extracomment>A fault as the person would say it. On the page: the 2 soft prongs of the nose tube (nasal cannula) go into the nostrils.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Les embouts glissent hors du nez.</translation>
     </message>
     <message id="help.nasal_cannula.prongs.2.fix">
         <source>Hold them for now. They stay in once the tube is over your ears and under your chin.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tenez-les pour le moment. Ils restent en place quand le tube est sur les oreilles et sous le menton.</translation>
     </message>
     <message id="help.nasal_cannula.prongs.3.question">
         <source>My nose is blocked.</source>
         <extracomment>A fault as the person would say it. On the page: the 2 soft prongs of the nose tube (nasal cannula) go into the nostrils.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mon nez est bouché.</translation>
     </message>
     <message id="help.nasal_cannula.prongs.3.fix">
         <source>Blow your nose gently and go on. If no air gets through, call your clinic. Do not take anything new for it.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mouchez-vous doucement et continuez. Si l’air ne passe pas, appelez votre clinique. Ne prenez rien de nouveau pour cela.</translation>
     </message>
     <message id="help.nasal_cannula.ears.1.question">
         <source>It hurts behind my ears.</source>
         <extracomment>A fault as the person would say it. On the page: the tube is laid over both ears.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cela fait mal derrière les oreilles.</translation>
     </message>
     <message id="help.nasal_cannula.ears.1.fix">
         <source>Let the tube out a little. You can put a bit of soft cloth under it.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Desserrez un peu le tube. Vous pouvez mettre un bout de tissu doux dessous.</translation>
     </message>
     <message id="help.nasal_cannula.ears.2.question">
         <source>It slips off my ears.</source>
         <extracomment>A fault as the person would say it. On the page: the tube is laid over both ears.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il glisse des oreilles.</translation>
     </message>
     <message id="help.nasal_cannula.ears.2.fix">
         <source>Take your glasses off. Hook the tube over again. On the next page you make it snug.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enlevez vos lunettes. Remettez le tube sur les oreilles. Vous l’ajusterez à la page suivante.</translation>
     </message>
     <message id="help.nasal_cannula.chin.1.question">
         <source>It feels tight when I swallow.</source>
         <extracomment>A fault as the person would say it. On the page: the small ring on the tube is slid up under the chin.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cela serre quand j’avale.</translation>
     </message>
     <message id="help.nasal_cannula.chin.1.fix">
         <source>Slide the ring down a little. Swallow again to test it.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Faites glisser l’anneau un peu plus bas. Avalez de nouveau pour vérifier.</translation>
     </message>
     <message id="help.nasal_cannula.chin.2.question">
         <source>The ring slides down.</source>
         <extracomment>A fault as the person would say it. On the page: the small ring on the tube is slid up under the chin.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’anneau glisse vers le bas.</translation>
     </message>
     <message id="help.nasal_cannula.chin.2.fix">
         <source>Hold both tubes with 1 hand and slide the ring up with the other. Turn your head to test it.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tenez les deux tubes avec 1 main. Remontez l’anneau avec l’autre. Tournez la tête pour vérifier.</translation>
     </message>
     <message id="help.nasal_cannula.tape.1.question">
         <source>The tape does not stick.</source>
         <extracomment>A fault as the person would say it. On the page: the tube is taped to both cheeks.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le sparadrap ne colle pas.</translation>
     </message>
     <message id="help.nasal_cannula.tape.1.fix">
         <source>Dry your cheek and wipe off any cream. Then use a new strip.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Séchez votre joue et essuyez toute trace de crème. Puis prenez une nouvelle bande.</translation>
     </message>
     <message id="help.nasal_cannula.tape.2.question">
         <source>I have a beard.</source>
         <extracomment>A fault as the person would say it. On the page: the tube is taped to both cheeks.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>J’ai une barbe.</translation>
     </message>
     <message id="help.nasal_cannula.tape.2.fix">
         <source>Put the strip on bare skin above the beard.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Collez la bande sur la peau nue au-dessus de la barbe.</translation>
     </message>
     <message id="help.nasal_cannula.join.push.1.question">
         <source>The tube slides off.</source>
         <extracomment>A fault as the person would say it. On the page: the end of the nose tube is pushed on to the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le tube se détache.</translation>
     </message>
     <message id="help.nasal_cannula.join.push.1.fix">
         <source>Wipe both ends dry. Then push the tube on with a small turn, as far as it goes.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Essuyez les deux bouts. Puis enfoncez le tube jusqu’au fond en le tournant un peu.</translation>
     </message>
     <message id="help.nasal_cannula.join.push.2.question">
         <source>I cannot find where it goes.</source>
         <extracomment>A fault as the person would say it. On the page: the end of the nose tube is pushed on to the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je ne trouve pas où il va.</translation>
     </message>
     <message id="help.nasal_cannula.join.push.2.fix">
         <source>Look for a short round nozzle that is open in the middle. The tube fits only there.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cherchez un petit raccord rond, ouvert au milieu. Le tube ne va que là.</translation>
     </message>
     <message id="help.nasal_cannula.join.twist.1.question">
         <source>The tube does not turn.</source>
         <extracomment>A fault as the person would say it. On the page: the end of the nose tube is turned on to the recorder, clockwise.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le tube ne tourne pas.</translation>
     </message>
     <message id="help.nasal_cannula.join.twist.1.fix">
         <source>Take it off and set it on straight. Then turn it clockwise, the way the hands of a clock move.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Retirez-le et remettez-le bien droit. Puis tournez-le dans le sens des aiguilles d’une montre.</translation>
     </message>
     <message id="help.nasal_cannula.join.twist.2.question">
         <source>I cannot find where it goes.</source>
         <extracomment>A fault as the person would say it. On the page: the end of the nose tube is turned on to the recorder, clockwise.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je ne trouve pas où il va.</translation>
     </message>
     <message id="help.nasal_cannula.join.twist.2.fix">
         <source>Look for a short round nozzle that is open in the middle. The tube fits only there.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cherchez un petit raccord rond, ouvert au milieu. Le tube ne va que là.</translation>
     </message>
     <message id="help.nasal_cannula.join.snap.1.question">
         <source>The tube does not snap on.</source>
         <extracomment>A fault as the person would say it. On the page: the end of the nose tube is pressed on to the recorder until it snaps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le tube ne se clipse pas.</translation>
     </message>
     <message id="help.nasal_cannula.join.snap.1.fix">
         <source>Take it off and set it on straight. Then press it until it snaps. Do not force it.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Retirez-le et remettez-le bien droit. Puis appuyez jusqu’au clic. Ne forcez pas.</translation>
     </message>
     <message id="help.nasal_cannula.join.snap.2.question">
         <source>I cannot find where it goes.</source>
         <extracomment>A fault as the person would say it. On the page: the end of the nose tube is pressed on to the recorder until it snaps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je ne trouve pas où il va.</translation>
     </message>
     <message id="help.nasal_cannula.join.snap.2.fix">
         <source>Look for a short round nozzle that is open in the middle. The tube fits only there.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cherchez un petit raccord rond, ouvert au milieu. Le tube ne va que là.</translation>
     </message>
     <message id="help.breath_sensor.place.1.question">
         <source>It touches my lip or nose.</source>
         <extracomment>A fault as the person would say it. On the page: the breath (thermal) sensor sits on the nose tube, above the lip, in the breath of nose and mouth.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il touche ma lèvre ou mon nez.</translation>
     </message>
     <message id="help.breath_sensor.place.1.fix">
         <source>Bend the soft tips a little, away from your skin.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pliez un peu les pointes souples pour les éloigner de la peau.</translation>
     </message>
     <message id="help.breath_sensor.place.2.question">
         <source>It does not stay in place.</source>
         <extracomment>A fault as the person would say it. On the page: the breath (thermal) sensor sits on the nose tube, above the lip, in the breath of nose and mouth.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il ne reste pas en place.</translation>
     </message>
     <message id="help.breath_sensor.place.2.fix">
         <source>Push it back to the middle of the nose tube and press it on.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ramenez-le au milieu du tube nasal et appuyez pour le fixer.</translation>
     </message>
     <message id="help.finger_probe.place.left.1.question">
         <source>My left hand is cold.</source>
         <extracomment>A fault as the person would say it. On the page: the finger clip goes on the index finger of the left hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>J’ai la main gauche froide.</translation>
     </message>
     <message id="help.finger_probe.place.left.1.fix">
         <source>Hold it in warm water or rub it. Dry it well, then put the clip on.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mettez-la dans l’eau tiède ou frottez-la. Séchez-la bien, puis mettez la pince.</translation>
     </message>
     <message id="help.finger_probe.place.left.2.question">
         <source>The clip hurts or feels tight.</source>
         <extracomment>A fault as the person would say it. On the page: the finger clip goes on the index finger of the left hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La pince fait mal ou serre.</translation>
     </message>
     <message id="help.finger_probe.place.left.2.fix">
         <source>Take it off and put it on again, straight. If it still hurts, use the middle finger of your left hand.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Retirez-la et remettez-la bien droite. Si elle fait encore mal, prenez le majeur de la main gauche.</translation>
     </message>
     <message id="help.finger_probe.place.left.3.question">
         <source>The clip slides off.</source>
         <extracomment>A fault as the person would say it. On the page: the finger clip goes on the index finger of the left hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La pince glisse du doigt.</translation>
     </message>
     <message id="help.finger_probe.place.left.3.fix">
         <source>Dry your finger and push it all the way in. Lay the cable flat on the back of your left hand.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Séchez votre doigt et enfoncez-le jusqu’au fond. Posez le câble à plat sur le dos de la main gauche.</translation>
     </message>
     <message id="help.finger_probe.tape_hand.left.1.question">
         <source>I cannot do it with 1 hand.</source>
         <extracomment>A fault as the person would say it. On the page: the cable of the finger clip is taped to the back of the left hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je n’y arrive pas avec 1 main.</translation>
     </message>
     <message id="help.finger_probe.tape_hand.left.1.fix">
         <source>Rest your left hand on a table. Stick down 1 end of the strip, then smooth the rest over the cable.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Posez la main gauche sur une table. Collez 1 bout de la bande, puis lissez le reste sur le câble.</translation>
     </message>
     <message id="help.finger_probe.tape_hand.left.2.question">
         <source>The cable pulls on the clip.</source>
         <extracomment>A fault as the person would say it. On the page: the cable of the finger clip is taped to the back of the left hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le câble tire sur la pince.</translation>
     </message>
     <message id="help.finger_probe.tape_hand.left.2.fix">
         <source>Lift the strip slowly. Make a fist, let the cable hang loose and press the strip down again.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Décollez lentement la bande. Fermez le poing, laissez du mou au câble et recollez la bande.</translation>
     </message>
     <message id="help.finger_probe.tape_arm.left.1.question">
         <source>The tape does not stick.</source>
         <extracomment>A fault as the person would say it. On the page: the cable of the finger clip is taped to the left forearm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le sparadrap ne colle pas.</translation>
     </message>
     <message id="help.finger_probe.tape_arm.left.1.fix">
         <source>Dry the skin and wipe off any cream. Use a new strip where there is little hair.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Séchez la peau et essuyez toute trace de crème. Collez une nouvelle bande là où il y a peu de poils.</translation>
     </message>
     <message id="help.finger_probe.tape_arm.left.2.question">
         <source>The cable pulls.</source>
         <extracomment>A fault as the person would say it. On the page: the cable of the finger clip is taped to the left forearm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le câble tire.</translation>
     </message>
     <message id="help.finger_probe.tape_arm.left.2.fix">
         <source>Lift the strip slowly. Bend your arm, let the cable hang loose and press the strip down again.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Décollez lentement la bande. Pliez le bras, laissez du mou au câble et recollez la bande.</translation>
     </message>
     <message id="help.finger_probe.plug.left.1.question">
         <source>The cable does not reach.</source>
         <extracomment>A fault as the person would say it. On the page: last of all, the plug of the finger clip on the left hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le câble est trop court.</translation>
     </message>
     <message id="help.finger_probe.plug.left.1.fix">
         <source>Bend your left arm. If it still does not reach, tape the cable again with less slack.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pliez le bras gauche. S’il est encore trop court, recollez le câble avec moins de mou.</translation>
     </message>
     <message id="help.finger_probe.plug.left.2.question">
         <source>The plug does not go in.</source>
         <extracomment>A fault as the person would say it. On the page: last of all, the plug of the finger clip on the left hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La fiche n’entre pas.</translation>
     </message>
     <message id="help.finger_probe.plug.left.2.fix">
         <source>Do not force it. See that it is the right port. Then turn the plug a little and try once more.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ne forcez pas. Vérifiez que c’est la bonne prise. Puis tournez un peu la fiche et réessayez.</translation>
     </message>
     <message id="help.finger_probe.place.right.1.question">
         <source>My right hand is cold.</source>
         <extracomment>A fault as the person would say it. On the page: the finger clip goes on the index finger of the right hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>J’ai la main droite froide.</translation>
     </message>
     <message id="help.finger_probe.place.right.1.fix">
         <source>Hold it in warm water or rub it. Dry it well, then put the clip on.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mettez-la dans l’eau tiède ou frottez-la. Séchez-la bien, puis mettez la pince.</translation>
     </message>
     <message id="help.finger_probe.place.right.2.question">
         <source>The clip hurts or feels tight.</source>
         <extracomment>A fault as the person would say it. On the page: the finger clip goes on the index finger of the right hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La pince fait mal ou serre.</translation>
     </message>
     <message id="help.finger_probe.place.right.2.fix">
         <source>Take it off and put it on again, straight. If it still hurts, use the middle finger of your right hand.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Retirez-la et remettez-la bien droite. Si elle fait encore mal, prenez le majeur de la main droite.</translation>
     </message>
     <message id="help.finger_probe.place.right.3.question">
         <source>The clip slides off.</source>
         <extracomment>A fault as the person would say it. On the page: the finger clip goes on the index finger of the right hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La pince glisse du doigt.</translation>
     </message>
     <message id="help.finger_probe.place.right.3.fix">
         <source>Dry your finger and push it all the way in. Lay the cable flat on the back of your right hand.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Séchez votre doigt et enfoncez-le jusqu’au fond. Posez le câble à plat sur le dos de la main droite.</translation>
     </message>
     <message id="help.finger_probe.tape_hand.right.1.question">
         <source>I cannot do it with 1 hand.</source>
         <extracomment>A fault as the person would say it. On the page: the cable of the finger clip is taped to the back of the right hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je n’y arrive pas avec 1 main.</translation>
     </message>
     <message id="help.finger_probe.tape_hand.right.1.fix">
         <source>Rest your right hand on a table. Stick down 1 end of the strip, then smooth the rest over the cable.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Posez la main droite sur une table. Collez 1 bout de la bande, puis lissez le reste sur le câble.</translation>
     </message>
     <message id="help.finger_probe.tape_hand.right.2.question">
         <source>The cable pulls on the clip.</source>
         <extracomment>A fault as the person would say it. On the page: the cable of the finger clip is taped to the back of the right hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le câble tire sur la pince.</translation>
     </message>
     <message id="help.finger_probe.tape_hand.right.2.fix">
         <source>Lift the strip slowly. Make a fist, let the cable hang loose and press the strip down again.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Décollez lentement la bande. Fermez le poing, laissez du mou au câble et recollez la bande.</translation>
     </message>
     <message id="help.finger_probe.tape_arm.right.1.question">
         <source>The tape does not stick.</source>
         <extracomment>A fault as the person would say it. On the page: the cable of the finger clip is taped to the right forearm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le sparadrap ne colle pas.</translation>
     </message>
     <message id="help.finger_probe.tape_arm.right.1.fix">
         <source>Dry the skin and wipe off any cream. Use a new strip where there is little hair.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Séchez la peau et essuyez toute trace de crème. Collez une nouvelle bande là où il y a peu de poils.</translation>
     </message>
     <message id="help.finger_probe.tape_arm.right.2.question">
         <source>The cable pulls.</source>
         <extracomment>A fault as the person would say it. On the page: the cable of the finger clip is taped to the right forearm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le câble tire.</translation>
     </message>
     <message id="help.finger_probe.tape_arm.right.2.fix">
         <source>Lift the strip slowly. Bend your arm, let the cable hang loose and press the strip down again.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Décollez lentement la bande. Pliez le bras, laissez du mou au câble et recollez la bande.</translation>
     </message>
     <message id="help.finger_probe.plug.right.1.question">
         <source>The cable does not reach.</source>
         <extracomment>A fault as the person would say it. On the page: last of all, the plug of the finger clip on the right hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le câble est trop court.</translation>
     </message>
     <message id="help.finger_probe.plug.right.1.fix">
         <source>Bend your right arm. If it still does not reach, tape the cable again with less slack.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pliez le bras droit. S’il est encore trop court, recollez le câble avec moins de mou.</translation>
     </message>
     <message id="help.finger_probe.plug.right.2.question">
         <source>The plug does not go in.</source>
         <extracomment>A fault as the person would say it. On the page: last of all, the plug of the finger clip on the right hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La fiche n’entre pas.</translation>
     </message>
     <message id="help.finger_probe.plug.right.2.fix">
         <source>Do not force it. See that it is the right port. Then turn the plug a little and try once more.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ne forcez pas. Vérifiez que c’est la bonne prise. Puis tournez un peu la fiche et réessayez.</translation>
     </message>
     <message id="help.ecg_electrodes.place.1.question">
         <source>A pad does not stick.</source>
         <extracomment>A fault as the person would say it. On the page: 2 heart pads (ECG electrodes) stick on the bare chest: under the right collarbone and on the lowest rib on the left.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Une électrode ne colle pas.</translation>
     </message>
     <message id="help.ecg_electrodes.place.1.fix">
         <source>Dry the skin and wipe off any cream. Press down the edge of the pad for 10 seconds.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Séchez la peau et essuyez toute trace de crème. Appuyez sur le bord de l’électrode pendant 10 secondes.</translation>
     </message>
     <message id="help.ecg_electrodes.place.2.question">
         <source>I have hair there.</source>
         <extracomment>A fault as the person would say it. On the page: 2 heart pads (ECG electrodes) stick on the bare chest: under the right collarbone and on the lowest rib on the left.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>J’ai des poils à cet endroit.</translation>
     </message>
     <message id="help.ecg_electrodes.place.2.fix">
         <source>Move the pad a little, to a spot with less hair. Press it down well.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Déplacez un peu l’électrode, là où il y a moins de poils. Appuyez bien dessus.</translation>
     </message>
     <message id="help.body_position_sensor.place.1.question">
         <source>The arrow points the wrong way.</source>
         <extracomment>A fault as the person would say it. On the page: the body position sensor goes on the chest belt, arrow up.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La flèche est dans le mauvais sens.</translation>
     </message>
     <message id="help.body_position_sensor.place.1.fix">
         <source>Take the sensor off. Turn it so that the arrow points to your head, and put it back.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Retirez le capteur. Tournez-le pour que la flèche pointe vers votre tête, et remettez-le.</translation>
     </message>
     <message id="help.body_position_sensor.place.2.question">
         <source>It slides to the side.</source>
         <extracomment>A fault as the person would say it. On the page: the body position sensor goes on the chest belt, arrow up.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il glisse sur le côté.</translation>
     </message>
     <message id="help.body_position_sensor.place.2.fix">
         <source>Move it back to the middle. Close the chest belt a little tighter. 2 fingers should still fit under it.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ramenez-le au milieu. Fermez la ceinture de poitrine un peu plus serrée. 2 doigts doivent encore passer dessous.</translation>
     </message>
     <message id="help.snore_microphone.place.1.question">
         <source>The tape does not stick.</source>
         <extracomment>A fault as the person would say it. On the page: the snore sensor (microphone) is taped to the side of the neck, next to the voice box.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le sparadrap ne colle pas.</translation>
     </message>
     <message id="help.snore_microphone.place.1.fix">
         <source>Dry the skin and wipe off any cream. If you have a beard, go a little lower, to bare skin.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Séchez la peau et essuyez toute trace de crème. Si vous avez une barbe, collez un peu plus bas, sur la peau nue.</translation>
     </message>
     <message id="help.snore_microphone.place.2.question">
         <source>It bothers me when I swallow.</source>
         <extracomment>A fault as the person would say it. On the page: the snore sensor (microphone) is taped to the side of the neck, next to the voice box.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il me gêne quand j’avale.</translation>
     </message>
     <message id="help.snore_microphone.place.2.fix">
         <source>Move it a little more to the side of your neck.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Déplacez-le un peu plus sur le côté du cou.</translation>
     </message>
     <message id="help.leg_electrodes.left_leg.place.1.question">
         <source>A pad does not stick.</source>
         <extracomment>A fault as the person would say it. On the page: 2 pads (leg electrodes) stick on the outer front of the left lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Une électrode ne colle pas.</translation>
     </message>
     <message id="help.leg_electrodes.left_leg.place.1.fix">
         <source>Dry the skin and wipe off any cream. Pick a spot with little hair and press for 10 seconds.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Séchez la peau et essuyez toute trace de crème. Choisissez un endroit avec peu de poils et appuyez pendant 10 secondes.</translation>
     </message>
     <message id="help.leg_electrodes.left_leg.place.2.question">
         <source>The cable pulls.</source>
         <extracomment>A fault as the person would say it. On the page: 2 pads (leg electrodes) stick on the outer front of the left lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le câble tire.</translation>
     </message>
     <message id="help.leg_electrodes.left_leg.place.2.fix">
         <source>Lift the strip slowly. Bend your knee, let the cable hang loose and press the strip down again.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Décollez lentement la bande. Pliez le genou, laissez du mou au câble et recollez la bande.</translation>
     </message>
     <message id="help.leg_electrodes.right_leg.place.1.question">
         <source>A pad does not stick.</source>
         <extracomment>A fault as the person would say it. On the page: 2 pads (leg electrodes) stick on the outer front of the right lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Une électrode ne colle pas.</translation>
     </message>
     <message id="help.leg_electrodes.right_leg.place.1.fix">
         <source>Dry the skin and wipe off any cream. Pick a spot with little hair and press for 10 seconds.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Séchez la peau et essuyez toute trace de crème. Choisissez un endroit avec peu de poils et appuyez pendant 10 secondes.</translation>
     </message>
     <message id="help.leg_electrodes.right_leg.place.2.question">
         <source>The cable pulls.</source>
         <extracomment>A fault as the person would say it. On the page: 2 pads (leg electrodes) stick on the outer front of the right lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le câble tire.</translation>
     </message>
     <message id="help.leg_electrodes.right_leg.place.2.fix">
         <source>Lift the strip slowly. Bend your knee, let the cable hang loose and press the strip down again.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Décollez lentement la bande. Pliez le genou, laissez du mou au câble et recollez la bande.</translation>
     </message>
     <message id="help.start.switch.1.question">
         <source>The switch does not move.</source>
         <extracomment>A fault as the person would say it. On the page: the recorder is started with a sliding switch.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’interrupteur ne bouge pas.</translation>
     </message>
     <message id="help.start.switch.1.fix">
         <source>Slide it, do not press it. Use your thumb and follow the arrow in the picture.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Faites-le glisser, sans appuyer dessus. Utilisez le pouce et suivez la flèche de l’image.</translation>
     </message>
     <message id="help.start.switch.2.question">
         <source>Nothing happens.</source>
         <extracomment>A fault as the person would say it. On the page: the recorder is started with a sliding switch.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rien ne se passe.</translation>
     </message>
     <message id="help.start.switch.2.fix">
         <source>Slide it back. Wait 10 seconds and slide it again. Then go on and look at the light.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Faites-le glisser en arrière. Attendez 10 secondes et faites-le glisser de nouveau. Puis continuez et regardez le voyant.</translation>
     </message>
     <message id="help.start.set_time.1.question">
         <source>I want to sleep before that time.</source>
         <extracomment>A fault as the person would say it. On the page: the recorder starts by itself at a set time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je veux dormir avant cette heure.</translation>
     </message>
     <message id="help.start.set_time.1.fix">
         <source>You can. Keep the kit on. The recorder starts while you sleep.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>C’est possible. Gardez le matériel. L’enregistreur démarre pendant votre sommeil.</translation>
     </message>
     <message id="help.start.set_time.2.question">
         <source>I am late. Has it started yet?</source>
         <extracomment>A fault as the person would say it. On the page: the recorder starts by itself at a set time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je suis en retard. A-t-il déjà démarré ?</translation>
     </message>
     <message id="help.start.set_time.2.fix">
         <source>Go on and look at the light. It shows if the recorder is recording.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Continuez et regardez le voyant. Il montre si l’enregistreur enregistre.</translation>
     </message>
     <message id="part.label">
         <source>Now: %1</source>
         <extracomment>Small line over the title of a step. %1 is the name of a part, such as &quot;chest belt&quot;.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Maintenant : %1</translation>
     </message>
     <message id="part.effort_belt.chest">
         <source>chest belt</source>
         <extracomment>Name of a part of the kit (respiratory effort belt, chest), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ceinture de poitrine</translation>
     </message>
     <message id="part.effort_belt.abdomen">
         <source>waist belt</source>
         <extracomment>Name of a part of the kit (respiratory effort belt, abdomen), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ceinture de ventre</translation>
     </message>
     <message id="part.effort_sensor.chest">
         <source>chest sensor</source>
         <extracomment>Name of a part of the kit (effort sensor on the chest belt), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>capteur de poitrine</translation>
     </message>
     <message id="part.effort_sensor.abdomen">
         <source>waist sensor</source>
         <extracomment>Name of a part of the kit (effort sensor on the waist belt), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>capteur de ventre</translation>
     </message>
     <message id="part.recorder">
         <source>recorder</source>
         <extracomment>Name of a part of the kit (the small box that records), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>enregistreur</translation>
     </message>
     <message id="part.nasal_cannula">
         <source>nose tube</source>
         <extracomment>Name of a part of the kit (nasal cannula), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>tube nasal</translation>
     </message>
     <message id="part.breath_sensor">
         <source>breath sensor</source>
         <extracomment>Name of a part of the kit (thermal airflow sensor), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>capteur de souffle</translation>
     </message>
     <message id="part.finger_probe">
         <source>finger clip</source>
         <extracomment>Name of a part of the kit (finger probe of the pulse oximeter), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>pince de doigt</translation>
     </message>
     <message id="part.ecg_electrodes">
         <source>heart pads</source>
         <extracomment>Name of a part of the kit (ECG electrodes), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>électrodes du cœur</translation>
     </message>
     <message id="part.body_position_sensor">
         <source>position sensor</source>
         <extracomment>Name of a part of the kit (body position sensor), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>capteur de position</translation>
     </message>
     <message id="part.snore_microphone">
         <source>snore sensor</source>
         <extracomment>Name of a part of the kit (snore microphone), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>capteur de ronflement</translation>
     </message>
     <message id="part.leg_electrodes.left_leg">
         <source>left leg pads</source>
         <extracomment>Name of a part of the kit (EMG electrodes, left leg), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>électrodes de la jambe gauche</translation>
     </message>
     <message id="part.leg_electrodes.right_leg">
         <source>right leg pads</source>
         <extracomment>Name of a part of the kit (EMG electrodes, right leg), lower case, the same everywhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>électrodes de la jambe droite</translation>
     </message>
     <message id="step.ready.charger.title">
         <source>Put the tablet on its charger</source>
