@@ -2396,1407 +2396,1407 @@
     <message id="step.ready.charger.title">
         <source>Put the tablet on its charger</source>
         <extracomment>Title of the page: getting ready: the tablet goes on its charger. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mettez la tablette sur son chargeur</translation>
     </message>
     <message id="step.ready.charger.body">
         <source>Plug in the charger beside your bed. Leave the tablet on it all night.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: getting ready: the tablet goes on its charger.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Branchez le chargeur à côté de votre lit. Laissez la tablette dessus toute la nuit.</translation>
     </message>
     <message id="step.ready.charger.right">
         <source>The tablet shows that it is charging.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: getting ready: the tablet goes on its charger.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La tablette montre qu’elle se charge.</translation>
     </message>
     <message id="step.ready.charger.why">
         <source>The tablet keeps your notes all night. On its charger it will not run out of power.</source>
         <extracomment>Answer to &quot;Why this?&quot;: getting ready: the tablet goes on its charger.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La tablette garde vos notes toute la nuit. Sur son chargeur, elle ne se vide pas.</translation>
     </message>
     <message id="step.ready.clothes.title">
         <source>Put on loose nightwear</source>
         <extracomment>Title of the page: getting ready: what to wear. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mettez un vêtement de nuit ample</translation>
     </message>
     <message id="step.ready.clothes.body">
         <source>Wear what you like to sleep in, as long as it is loose. The kit goes over your clothes.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: getting ready: what to wear.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Portez ce que vous aimez pour dormir, si c’est ample. Le matériel se met sur vos vêtements.</translation>
     </message>
     <message id="step.ready.clothes.right">
         <source>You can raise both arms, and nothing is tight.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: getting ready: what to wear.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vous pouvez lever les deux bras, et rien ne serre.</translation>
     </message>
     <message id="step.ready.clothes.why">
         <source>Tight clothes can shift the belts when you turn over. A thin layer of cloth also protects your skin.</source>
         <extracomment>Answer to &quot;Why this?&quot;: getting ready: what to wear.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un vêtement serré peut déplacer les ceintures quand vous vous retournez. Un tissu fin protège aussi votre peau.</translation>
     </message>
     <message id="step.ready.bathroom.title">
         <source>Go to the bathroom now</source>
         <extracomment>Title of the page: getting ready: the bathroom, before anything is connected. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Allez aux toilettes maintenant</translation>
     </message>
     <message id="step.ready.bathroom.body">
         <source>Go before the kit is on. Wash your hands and face, and dry them well.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: getting ready: the bathroom, before anything is connected.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Allez-y avant de mettre le matériel. Lavez-vous les mains et le visage, et séchez-les bien.</translation>
     </message>
     <message id="step.ready.bathroom.right">
         <source>Your face and hands are clean and dry, with no cream on them.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: getting ready: the bathroom, before anything is connected.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Votre visage et vos mains sont propres et secs, sans crème.</translation>
     </message>
     <message id="step.ready.bathroom.why">
         <source>Getting up is harder with the kit on. Tape holds best on clean, dry skin.</source>
         <extracomment>Answer to &quot;Why this?&quot;: getting ready: the bathroom, before anything is connected.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Avec le matériel, il est plus difficile de se lever. Le sparadrap tient mieux sur une peau propre et sèche.</translation>
     </message>
     <message id="step.ready.bare.title">
         <source>Take off rings, watch and nail polish</source>
         <extracomment>Title of the page: getting ready: rings, watch and nail polish come off. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enlevez bagues, montre et vernis</translation>
     </message>
     <message id="step.ready.bare.body">
         <source>Take off necklaces too. Polish must be off the index finger of the hand you do not write with.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: getting ready: rings, watch and nail polish come off.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enlevez aussi les colliers. Il ne faut pas de vernis sur l’index de la main qui n’écrit pas.</translation>
     </message>
     <message id="step.ready.bare.right">
         <source>Your hands and neck are bare, and so is that nail.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: getting ready: rings, watch and nail polish come off.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vos mains et votre cou sont nus, et cet ongle aussi.</translation>
     </message>
     <message id="step.ready.bare.why">
         <source>The finger clip shines a light through your nail. Polish can block it. Rings and chains can catch on the cables.</source>
         <extracomment>Answer to &quot;Why this?&quot;: getting ready: rings, watch and nail polish come off.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La pince de doigt envoie une lumière à travers l’ongle. Le vernis peut l’arrêter. Bagues et chaînes peuvent s’accrocher aux câbles.</translation>
     </message>
     <message id="step.ready.tape.title">
         <source>Tape strips to tear off: %1 (%2 cm each)</source>
         <extracomment>Title of the page: getting ready: strips of tape are torn off before they are needed. Next to a picture of it. At most 45 characters. %1 is the number of strips, %2 the length of each in cm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bandes de sparadrap à couper : %1 (%2 cm)</translation>
     </message>
     <message id="step.ready.tape.body">
         <source>Tear off this many strips: %1. Make each about %2 cm long. Hang them by one end on the edge of a table.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: getting ready: strips of tape are torn off before they are needed. %1 is the number of strips, %2 the length of each in cm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Coupez ce nombre de bandes : %1. Chacune mesure environ %2 cm. Accrochez-les par un bout au bord d’une table.</translation>
     </message>
     <message id="step.ready.tape.right">
         <source>All strips hang ready, and you can reach them with ease.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: getting ready: strips of tape are torn off before they are needed.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Toutes les bandes sont prêtes, et vous les atteignez sans effort.</translation>
     </message>
     <message id="step.ready.tape.why">
         <source>Later on you have only 1 free hand. It helps when the strips are ready.</source>
         <extracomment>Answer to &quot;Why this?&quot;: getting ready: strips of tape are torn off before they are needed.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Plus tard, vous n’aurez plus que 1 main libre. Des bandes déjà prêtes vous aideront.</translation>
     </message>
     <message id="step.ready.tape.caution">
         <source>Does tape make your skin itch, sore or red? Do not use it. Call your clinic first. Never put tape on sore or broken skin.</source>
         <extracomment>Caution in a box on this page: getting ready: strips of tape are torn off before they are needed.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le sparadrap vous fait-il gratter, mal ou rougir ? Ne l’utilisez pas. Appelez d’abord votre clinique. Ne collez jamais de sparadrap sur une peau irritée ou blessée.</translation>
     </message>
     <message id="step.effort_belt.chest.wrap.title">
         <source>Close the belt around your chest</source>
         <extracomment>Title of the page: the chest belt is closed round the chest, at the end of a breath out. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fermez la ceinture autour de la poitrine</translation>
     </message>
     <message id="step.effort_belt.chest.wrap.body">
         <source>Put it just under your armpits, under your arms. Breathe out slowly. At the end of the breath, close the belt.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the chest belt is closed round the chest, at the end of a breath out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Passez-la sous les bras, juste sous les aisselles. Soufflez lentement. À la fin du souffle, fermez la ceinture.</translation>
     </message>
     <message id="step.effort_belt.chest.wrap.right">
         <source>It lies flat, 2 fingers fit under it, and it stays put.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the chest belt is closed round the chest, at the end of a breath out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elle est à plat, 2 doigts passent dessous, et elle ne bouge pas.</translation>
     </message>
     <message id="step.effort_belt.chest.wrap.why">
         <source>This belt feels your chest move as you breathe. If it is loose, it slips. If it is tight, it is hard to breathe.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the chest belt is closed round the chest, at the end of a breath out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cette ceinture sent votre poitrine bouger quand vous respirez. Trop lâche, elle glisse. Trop serrée, elle gêne la respiration.</translation>
     </message>
     <message id="step.effort_belt.abdomen.wrap.title">
         <source>Close the belt over your navel</source>
         <extracomment>Title of the page: the waist belt is closed round the waist, over the navel, at the end of a breath out. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fermez la ceinture sur le nombril</translation>
     </message>
     <message id="step.effort_belt.abdomen.wrap.body">
         <source>Put it around your waist. Breathe out slowly. At the end of the breath, close the belt.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the waist belt is closed round the waist, over the navel, at the end of a breath out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Passez-la autour de la taille. Soufflez lentement. À la fin du souffle, fermez la ceinture.</translation>
     </message>
     <message id="step.effort_belt.abdomen.wrap.right">
         <source>It lies flat, 2 fingers fit under it, and it stays put.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the waist belt is closed round the waist, over the navel, at the end of a breath out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elle est à plat, 2 doigts passent dessous, et elle ne bouge pas.</translation>
     </message>
     <message id="step.effort_belt.abdomen.wrap.why">
         <source>This belt feels your belly move as you breathe. If it is loose, it slips. If it is tight, it is hard to breathe.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the waist belt is closed round the waist, over the navel, at the end of a breath out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cette ceinture sent votre ventre bouger quand vous respirez. Trop lâche, elle glisse. Trop serrée, elle gêne la respiration.</translation>
     </message>
     <message id="step.effort_sensor.snap.title">
         <source>Snap the sensor on to its belt</source>
         <extracomment>Title of the page: a sensor is pressed on to the 2 studs of a belt (the label names which sensor). Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Clipsez le capteur sur sa ceinture</translation>
     </message>
     <message id="step.effort_sensor.snap.body">
         <source>Hold it in front of the 2 studs on the belt. Press each side until it snaps.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a sensor is pressed on to the 2 studs of a belt (the label names which sensor).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tenez-le devant les 2 boutons de la ceinture. Appuyez de chaque côté jusqu’au clic.</translation>
     </message>
     <message id="step.effort_sensor.snap.right">
         <source>You felt it snap, and a gentle pull does not move it.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a sensor is pressed on to the 2 studs of a belt (the label names which sensor).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vous avez senti le clic. Si vous tirez un peu, il ne bouge pas.</translation>
     </message>
     <message id="step.effort_sensor.snap.why">
         <source>The sensor feels how the belt stretches. If it is loose, it misses your breath.</source>
         <extracomment>Answer to &quot;Why this?&quot;: a sensor is pressed on to the 2 studs of a belt (the label names which sensor).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le capteur sent la ceinture s’étirer. S’il tient mal, il manque votre respiration.</translation>
     </message>
     <message id="step.recorder.hip.wear.title">
         <source>Put the recorder on your waist belt</source>
         <extracomment>Title of the page: the recorder goes on the waist belt, at the side of the hip. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mettez l’enregistreur à la taille</translation>
     </message>
     <message id="step.recorder.hip.wear.body">
         <source>Fasten it to the waist belt at your side, over the hip. The side with the ports (the openings for plugs) points up.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the recorder goes on the waist belt, at the side of the hip.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fixez-le à la ceinture de ventre, sur le côté, au-dessus de la hanche. Le côté avec les prises (les ouvertures pour les fiches) est en haut.</translation>
     </message>
     <message id="step.recorder.hip.wear.right">
         <source>It sits at your side and does not swing.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the recorder goes on the waist belt, at the side of the hip.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il est sur le côté et ne se balance pas.</translation>
     </message>
     <message id="step.recorder.hip.wear.why">
         <source>The recorder saves what the sensors feel. At your side it is least in your way.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the recorder goes on the waist belt, at the side of the hip.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’enregistreur garde ce que les capteurs sentent. Sur le côté, il vous gêne le moins.</translation>
     </message>
     <message id="step.recorder.chest.wear.title">
         <source>Put the recorder on your chest strap</source>
         <extracomment>Title of the page: the recorder goes on the front of the chest strap. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mettez l’enregistreur sur la poitrine</translation>
     </message>
     <message id="step.recorder.chest.wear.body">
         <source>Fasten it in front, in the middle of your chest. The side with the ports (the openings for plugs) points up.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the recorder goes on the front of the chest strap.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fixez-le devant, sur la sangle, au milieu de la poitrine. Le côté avec les prises (les ouvertures pour les fiches) est en haut.</translation>
     </message>
     <message id="step.recorder.chest.wear.right">
         <source>It hangs in the middle and lies flat.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the recorder goes on the front of the chest strap.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il est au milieu et bien à plat.</translation>
     </message>
     <message id="step.recorder.chest.wear.why">
         <source>The recorder saves what the sensors feel. On your chest it is close to them, so no cable has to pull.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the recorder goes on the front of the chest strap.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’enregistreur garde ce que les capteurs sentent. Sur la poitrine, il est près d’eux, et aucun câble ne tire.</translation>
     </message>
     <message id="step.recorder.harness.wear.title">
         <source>Put the harness on like a vest</source>
         <extracomment>Title of the page: the recorder sits in a harness of straps that is put on like a vest. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mettez le harnais comme un gilet</translation>
     </message>
     <message id="step.recorder.harness.wear.body">
         <source>Put 1 arm through, then the other. Close the strap in front. The recorder sits in the middle of your chest.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the recorder sits in a harness of straps that is put on like a vest.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Passez 1 bras, puis l’autre. Fermez la sangle devant. L’enregistreur est au milieu de la poitrine.</translation>
     </message>
     <message id="step.recorder.harness.wear.right">
         <source>The recorder sits in the middle, and no strap rubs your neck.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the recorder sits in a harness of straps that is put on like a vest.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’enregistreur est au milieu, et aucune sangle ne frotte votre cou.</translation>
     </message>
     <message id="step.recorder.harness.wear.why">
         <source>The harness holds the recorder still when you turn over in bed.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the recorder sits in a harness of straps that is put on like a vest.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le harnais tient l’enregistreur en place quand vous vous retournez dans le lit.</translation>
     </message>
     <message id="step.plug.push.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Même nombre de traits en relief : %1</translation>
     </message>
     <message id="step.plug.push.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug straight in.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). %1 is the number of ridges.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Touchez les traits en relief de la fiche : %1. Trouvez la prise de l’enregistreur qui en a autant. Enfoncez la fiche bien droit.</translation>
     </message>
     <message id="step.plug.push.right">
         <source>It is in all the way. Ridges on plug and port: %1.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). %1 is the number of ridges.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elle est enfoncée jusqu’au fond. Traits en relief sur la fiche et la prise : %1.</translation>
     </message>
     <message id="step.plug.push.why">
         <source>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</source>
         <extracomment>Answer to &quot;Why this?&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Chaque fiche a sa prise. Vous pouvez sentir les traits en relief avec le pouce, même dans le noir.</translation>
     </message>
     <message id="step.plug.push.smooth.title">
         <source>Push the smooth plug in</source>
         <extracomment>Title of the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in). Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enfoncez la fiche lisse</translation>
     </message>
     <message id="step.plug.push.smooth.body">
         <source>This plug has no ridges. Find the port on the recorder that has none. Push the plug straight in.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cette fiche n’a pas de traits en relief. Trouvez la prise de l’enregistreur qui n’en a pas. Enfoncez la fiche bien droit.</translation>
     </message>
     <message id="step.plug.push.smooth.right">
         <source>It is in all the way. Plug and port are both smooth.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elle est enfoncée jusqu’au fond. La fiche et la prise sont lisses.</translation>
     </message>
     <message id="step.plug.push.smooth.why">
         <source>Each plug has its own port. This one is smooth, so you can feel it even in the dark.</source>
         <extracomment>Answer to &quot;Why this?&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Chaque fiche a sa prise. Celle-ci est lisse : vous pouvez la sentir même dans le noir.</translation>
     </message>
     <message id="step.plug.twist.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Même nombre de traits en relief : %1</translation>
     </message>
     <message id="step.plug.twist.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug in and turn it clockwise until it stops.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). %1 is the number of ridges.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Touchez les traits en relief de la fiche : %1. Trouvez la prise de l’enregistreur qui en a autant. Enfoncez la fiche et tournez-la dans le sens des aiguilles d’une montre jusqu’au bout.</translation>
     </message>
     <message id="step.plug.twist.right">
         <source>It turns no further. Ridges on plug and port: %1.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). %1 is the number of ridges.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elle ne tourne plus. Traits en relief sur la fiche et la prise : %1.</translation>
     </message>
     <message id="step.plug.twist.why">
         <source>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</source>
         <extracomment>Answer to &quot;Why this?&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Chaque fiche a sa prise. Vous pouvez sentir les traits en relief avec le pouce, même dans le noir.</translation>
     </message>
     <message id="step.plug.twist.smooth.title">
         <source>Turn the smooth plug in</source>
         <extracomment>Title of the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tournez la fiche lisse dans sa prise</translation>
     </message>
     <message id="step.plug.twist.smooth.body">
         <source>This plug has no ridges. Find the port on the recorder that has none. Push the plug in and turn it clockwise until it stops.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cette fiche n’a pas de traits en relief. Trouvez la prise de l’enregistreur qui n’en a pas. Enfoncez la fiche et tournez-la dans le sens des aiguilles d’une montre jusqu’au bout.</translation>
     </message>
     <message id="step.plug.twist.smooth.right">
         <source>It turns no further. Plug and port are both smooth.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elle ne tourne plus. La fiche et la prise sont lisses.</translation>
     </message>
     <message id="step.plug.twist.smooth.why">
         <source>Each plug has its own port. This one is smooth, so you can feel it even in the dark.</source>
         <extracomment>Answer to &quot;Why this?&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Chaque fiche a sa prise. Celle-ci est lisse : vous pouvez la sentir même dans le noir.</translation>
     </message>
     <message id="step.plug.snap.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Même nombre de traits en relief : %1</translation>
     </message>
     <message id="step.plug.snap.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Press the plug until it snaps.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). %1 is the number of ridges.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Touchez les traits en relief de la fiche : %1. Trouvez la prise de l’enregistreur qui en a autant. Appuyez sur la fiche jusqu’au clic.</translation>
     </message>
     <message id="step.plug.snap.right">
         <source>You felt it snap. Ridges on plug and port: %1.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). %1 is the number of ridges.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vous avez senti le clic. Traits en relief sur la fiche et la prise : %1.</translation>
     </message>
     <message id="step.plug.snap.why">
         <source>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</source>
         <extracomment>Answer to &quot;Why this?&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Chaque fiche a sa prise. Vous pouvez sentir les traits en relief avec le pouce, même dans le noir.</translation>
     </message>
     <message id="step.plug.snap.smooth.title">
         <source>Snap the smooth plug in</source>
         <extracomment>Title of the page: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Clipsez la fiche lisse</translation>
     </message>
     <message id="step.plug.snap.smooth.body">
         <source>This plug has no ridges. Find the port on the recorder that has none. Press the plug until it snaps.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cette fiche n’a pas de traits en relief. Trouvez la prise de l’enregistreur qui n’en a pas. Appuyez sur la fiche jusqu’au clic.</translation>
     </message>
     <message id="step.plug.snap.smooth.right">
         <source>You felt it snap. Plug and port are both smooth.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vous avez senti le clic. La fiche et la prise sont lisses.</translation>
     </message>
     <message id="step.plug.snap.smooth.why">
         <source>Each plug has its own port. This one is smooth, so you can feel it even in the dark.</source>
         <extracomment>Answer to &quot;Why this?&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Chaque fiche a sa prise. Celle-ci est lisse : vous pouvez la sentir même dans le noir.</translation>
     </message>
     <message id="step.nasal_cannula.prongs.title">
         <source>Put the 2 prongs in your nose</source>
         <extracomment>Title of the page: the 2 soft prongs of the nose tube (nasal cannula) go into the nostrils. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mettez les 2 embouts dans le nez</translation>
     </message>
     <message id="step.nasal_cannula.prongs.body">
         <source>Turn the soft prongs of the nose tube up, so that they curve toward you. Put 1 into each nostril.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the 2 soft prongs of the nose tube (nasal cannula) go into the nostrils.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tournez vers le haut les embouts souples du tube nasal. Leur courbe va vers vous. Mettez-en 1 dans chaque narine.</translation>
     </message>
     <message id="step.nasal_cannula.prongs.right">
         <source>Both prongs sit in your nose, and you breathe with ease.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the 2 soft prongs of the nose tube (nasal cannula) go into the nostrils.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Les deux embouts sont dans le nez, et vous respirez sans effort.</translation>
     </message>
     <message id="step.nasal_cannula.prongs.why">
         <source>The nose tube feels the air as you breathe. Of all parts it slips the most, so take your time.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the 2 soft prongs of the nose tube (nasal cannula) go into the nostrils.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le tube nasal sent l’air quand vous respirez. C’est l’élément qui glisse le plus. Prenez votre temps.</translation>
     </message>
     <message id="step.nasal_cannula.ears.title">
         <source>Put the tube over both ears</source>
         <extracomment>Title of the page: the tube is laid over both ears. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Passez le tube sur les deux oreilles</translation>
     </message>
     <message id="step.nasal_cannula.ears.body">
         <source>Lead 1 side of the tube over each ear, from front to back. Keep the prongs in your nose.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the tube is laid over both ears.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Passez 1 côté du tube sur chaque oreille, de l’avant vers l’arrière. Gardez les embouts dans le nez.</translation>
     </message>
     <message id="step.nasal_cannula.ears.right">
         <source>The tube lies behind both ears and does not pull.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the tube is laid over both ears.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le tube passe derrière les deux oreilles et ne tire pas.</translation>
     </message>
     <message id="step.nasal_cannula.ears.caution">
         <source>The tube must never go around your neck. From your ears it comes down in front, under your chin.</source>
         <extracomment>Caution in a box on this page: the tube is laid over both ears.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le tube ne doit jamais entourer le cou. Depuis les oreilles, il descend devant, sous le menton.</translation>
     </message>
     <message id="step.nasal_cannula.chin.title">
         <source>Slide the tube snug under your chin</source>
         <extracomment>Title of the page: the small ring on the tube is slid up under the chin. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ajustez le tube sous le menton</translation>
     </message>
     <message id="step.nasal_cannula.chin.body">
         <source>Slide the small ring up until it sits under your chin. Leave room to swallow.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the small ring on the tube is slid up under the chin.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Faites glisser le petit anneau vers le haut jusque sous le menton. Laissez de la place pour avaler.</translation>
     </message>
     <message id="step.nasal_cannula.chin.right">
         <source>You can swallow and talk with ease.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the small ring on the tube is slid up under the chin.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vous pouvez avaler et parler sans effort.</translation>
     </message>
     <message id="step.nasal_cannula.chin.why">
         <source>A snug tube keeps the prongs in your nose when you turn over.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the small ring on the tube is slid up under the chin.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un tube bien ajusté garde les embouts dans le nez quand vous vous retournez.</translation>
     </message>
     <message id="step.nasal_cannula.chin.caution">
         <source>Too tight can hurt you. Keep the tube under your chin, not around your throat, and lead it down under your clothes.</source>
         <extracomment>Caution in a box on this page: the small ring on the tube is slid up under the chin.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Trop serré, il peut vous faire du mal. Gardez le tube sous le menton, pas autour de la gorge. Faites-le descendre sous vos vêtements.</translation>
     </message>
     <message id="step.nasal_cannula.tape.title">
         <source>Tape the tube to your cheeks</source>
         <extracomment>Title of the page: the tube is taped to both cheeks. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Collez le tube sur les joues</translation>
     </message>
     <message id="step.nasal_cannula.tape.body">
         <source>Lay 1 strip across the tube on each cheek. Press it down for a few seconds.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the tube is taped to both cheeks.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Posez 1 bande de sparadrap en travers du tube sur chaque joue. Appuyez quelques secondes.</translation>
     </message>
     <message id="step.nasal_cannula.tape.right">
         <source>Both strips lie flat, and the prongs stay in when you smile.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the tube is taped to both cheeks.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Les deux bandes sont à plat, et les embouts restent en place quand vous souriez.</translation>
     </message>
     <message id="step.nasal_cannula.tape.why">
         <source>The tape holds the tube when your cheek rubs on the pillow.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the tube is taped to both cheeks.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le sparadrap tient le tube quand la joue frotte sur l’oreiller.</translation>
     </message>
     <message id="step.nasal_cannula.tape.caution">
         <source>Do not put tape on sore or broken skin, or if you are allergic to it. Call your clinic.</source>
         <extracomment>Caution in a box on this page: the tube is taped to both cheeks.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ne collez pas de sparadrap sur une peau irritée ou blessée, ni si vous y êtes allergique. Appelez votre clinique.</translation>
     </message>
     <message id="step.nasal_cannula.join.push.title">
         <source>Push the tube on to the recorder</source>
         <extracomment>Title of the page: the end of the nose tube is pushed on to the recorder. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enfoncez le tube sur l’enregistreur</translation>
     </message>
     <message id="step.nasal_cannula.join.push.body">
         <source>Find the short round nozzle on the recorder. Push the end of the tube on to it as far as it goes.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the end of the nose tube is pushed on to the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Trouvez le petit raccord rond de l’enregistreur. Enfoncez le bout du tube dessus jusqu’au fond.</translation>
     </message>
     <message id="step.nasal_cannula.join.push.right">
         <source>It sits tight, and a gentle pull does not move it.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the end of the nose tube is pushed on to the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il tient bien. Si vous tirez un peu, il ne bouge pas.</translation>
     </message>
     <message id="step.nasal_cannula.join.push.why">
         <source>Your breath is felt through this tube. If it is loose, air gets out and your breath is missed.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the end of the nose tube is pushed on to the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ce tube sert à sentir votre souffle. S’il tient mal, l’air s’échappe et le souffle n’est pas senti.</translation>
     </message>
     <message id="step.nasal_cannula.join.twist.title">
         <source>Turn the tube on to the recorder</source>
         <extracomment>Title of the page: the end of the nose tube is turned on to the recorder, clockwise. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tournez le tube sur l’enregistreur</translation>
     </message>
     <message id="step.nasal_cannula.join.twist.body">
         <source>Put the end of the tube on the recorder. Turn it clockwise until it stops.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the end of the nose tube is turned on to the recorder, clockwise.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mettez le bout du tube sur l’enregistreur. Tournez-le dans le sens des aiguilles d’une montre jusqu’au bout.</translation>
     </message>
     <message id="step.nasal_cannula.join.twist.right">
         <source>It turns no further, and a gentle pull does not move it.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the end of the nose tube is turned on to the recorder, clockwise.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il ne tourne plus. Si vous tirez un peu, il ne bouge pas.</translation>
     </message>
     <message id="step.nasal_cannula.join.twist.why">
         <source>Your breath is felt through this tube. If it is loose, air gets out and your breath is missed.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the end of the nose tube is turned on to the recorder, clockwise.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ce tube sert à sentir votre souffle. S’il tient mal, l’air s’échappe et le souffle n’est pas senti.</translation>
     </message>
     <message id="step.nasal_cannula.join.snap.title">
         <source>Snap the tube on to the recorder</source>
         <extracomment>Title of the page: the end of the nose tube is pressed on to the recorder until it snaps. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Clipsez le tube sur l’enregistreur</translation>
     </message>
     <message id="step.nasal_cannula.join.snap.body">
         <source>Press the end of the tube on to the recorder until it snaps.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the end of the nose tube is pressed on to the recorder until it snaps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Appuyez le bout du tube sur l’enregistreur jusqu’au clic.</translation>
     </message>
     <message id="step.nasal_cannula.join.snap.right">
         <source>You felt it snap, and a gentle pull does not move it.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the end of the nose tube is pressed on to the recorder until it snaps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vous avez senti le clic. Si vous tirez un peu, il ne bouge pas.</translation>
     </message>
     <message id="step.nasal_cannula.join.snap.why">
         <source>Your breath is felt through this tube. If it is loose, air gets out and your breath is missed.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the end of the nose tube is pressed on to the recorder until it snaps.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ce tube sert à sentir votre souffle. S’il tient mal, l’air s’échappe et le souffle n’est pas senti.</translation>
     </message>
     <message id="step.breath_sensor.place.title">
         <source>Put the breath sensor under your nose</source>
         <extracomment>Title of the page: the breath (thermal) sensor sits on the nose tube, above the lip, in the breath of nose and mouth. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mettez le capteur de souffle sous le nez</translation>
     </message>
     <message id="step.breath_sensor.place.body">
         <source>It sits on the nose tube, above your upper lip. Its tips point to your nose and mouth, and touch no skin.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the breath (thermal) sensor sits on the nose tube, above the lip, in the breath of nose and mouth.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il se place sur le tube nasal, au-dessus de la lèvre. Ses pointes vont vers le nez et la bouche, sans toucher la peau.</translation>
     </message>
     <message id="step.breath_sensor.place.right">
         <source>Its tips are in your breath, and none touches your skin.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the breath (thermal) sensor sits on the nose tube, above the lip, in the breath of nose and mouth.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ses pointes sont dans votre souffle, et aucune ne touche la peau.</translation>
     </message>
     <message id="step.breath_sensor.place.why">
         <source>This sensor feels the warmth of each breath. On the skin it would feel only your skin.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the breath (thermal) sensor sits on the nose tube, above the lip, in the breath of nose and mouth.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ce capteur sent la chaleur de chaque souffle. Sur la peau, il ne sentirait que votre peau.</translation>
     </message>
     <message id="step.finger_probe.place.left.title">
         <source>Put the clip on your left index finger</source>
         <extracomment>Title of the page: the finger clip goes on the index finger of the left hand. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mettez la pince sur l’index gauche</translation>
     </message>
     <message id="step.finger_probe.place.left.body">
         <source>Hold your left hand nail side up. Push the index finger all the way into the clip. The cable runs along the back of your hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the finger clip goes on the index finger of the left hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tenez la main gauche avec l’ongle vers le haut. Enfoncez l’index dans la pince jusqu’au fond. Le câble passe sur le dos de la main.</translation>
     </message>
     <message id="step.finger_probe.place.left.right">
         <source>The nail is up, and your fingertip touches the end of the clip.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the finger clip goes on the index finger of the left hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’ongle est vers le haut, et le bout du doigt touche le fond de la pince.</translation>
     </message>
     <message id="step.finger_probe.place.left.why">
         <source>The clip uses light to see how much oxygen is in your blood. It does not hurt. Your right hand stays free.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the finger clip goes on the index finger of the left hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Avec une lumière, la pince voit combien d’oxygène il y a dans votre sang. Cela ne fait pas mal. Votre main droite reste libre.</translation>
     </message>
     <message id="step.finger_probe.place.left.caution">
         <source>The hand must be warm and the nail bare. Cold fingers and nail polish can spoil the reading. No clip on sore skin.</source>
         <extracomment>Caution in a box on this page: the finger clip goes on the index finger of the left hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La main doit être chaude et l’ongle nu. Des doigts froids ou du vernis peuvent fausser la mesure. Pas de pince sur une peau irritée.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.left.title">
         <source>Tape the cable to your left hand</source>
         <extracomment>Title of the page: the cable of the finger clip is taped to the back of the left hand while making a fist. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Collez le câble sur la main gauche</translation>
     </message>
     <message id="step.finger_probe.tape_hand.left.body">
         <source>Make a fist with your left hand. Press 1 strip over the cable on the back of the hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the back of the left hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fermez le poing gauche. Appuyez 1 bande de sparadrap sur le câble, sur le dos de la main.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.left.right">
         <source>You can make a fist, and the cable does not pull on the clip.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the cable of the finger clip is taped to the back of the left hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vous pouvez fermer le poing, et le câble ne tire pas sur la pince.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.left.why">
         <source>The fist leaves some slack in the cable. So the clip stays on when your hand moves.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the cable of the finger clip is taped to the back of the left hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le poing fermé laisse un peu de mou au câble. La pince reste ainsi en place quand la main bouge.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.left.caution">
         <source>Do not put tape on sore or broken skin, or if you are allergic to it. Do not wrap tape around the hand or finger.</source>
         <extracomment>Caution in a box on this page: the cable of the finger clip is taped to the back of the left hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ne collez pas de sparadrap sur une peau irritée ou blessée, ni si vous y êtes allergique. N’entourez pas la main ou le doigt avec le sparadrap.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.left.title">
         <source>Tape the cable to your left forearm</source>
         <extracomment>Title of the page: the cable of the finger clip is taped to the left forearm. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Collez le câble sur l’avant-bras gauche</translation>
     </message>
     <message id="step.finger_probe.tape_arm.left.body">
         <source>Lay the cable along your left arm. Press 1 strip over it, half way to the elbow.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the left forearm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Posez le câble le long du bras gauche. Appuyez 1 bande de sparadrap dessus, à mi-chemin du coude.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.left.right">
         <source>You can bend your arm, and the cable does not pull.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the cable of the finger clip is taped to the left forearm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vous pouvez plier le bras, et le câble ne tire pas.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.left.why">
         <source>A cable that lies flat is less likely to catch on the bed or on you.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the cable of the finger clip is taped to the left forearm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un câble à plat risque moins de s’accrocher au lit ou à vous.</translation>
     </message>
     <message id="step.finger_probe.plug.left.title">
         <source>Plug in the finger clip last</source>
         <extracomment>Title of the page: last of all, the plug of the finger clip on the left hand goes into the recorder. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Branchez la pince de doigt en dernier</translation>
     </message>
     <message id="step.finger_probe.plug.left.body">
         <source>Sit down on your bed. With your right hand, put the plug of the clip into its port on the recorder.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: last of all, the plug of the finger clip on the left hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Asseyez-vous sur votre lit. Avec la main droite, mettez la fiche de la pince dans sa prise sur l’enregistreur.</translation>
     </message>
     <message id="step.finger_probe.plug.left.right">
         <source>The plug is in all the way, and the cable does not pull.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: last of all, the plug of the finger clip on the left hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La fiche est enfoncée jusqu’au fond, et le câble ne tire pas.</translation>
     </message>
     <message id="step.finger_probe.plug.left.why">
         <source>This plug goes in last, so that both hands stay free until now.</source>
         <extracomment>Answer to &quot;Why this?&quot;: last of all, the plug of the finger clip on the left hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cette fiche se branche en dernier. Vos deux mains restent ainsi libres jusque-là.</translation>
     </message>
     <message id="step.finger_probe.plug.left.caution">
         <source>Keep the cable along your left arm, never around your neck. Leave some slack.</source>
         <extracomment>Caution in a box on this page: last of all, the plug of the finger clip on the left hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gardez le câble le long du bras gauche, jamais autour du cou. Laissez un peu de mou.</translation>
     </message>
     <message id="step.finger_probe.place.right.title">
         <source>Put the clip on your right index finger</source>
         <extracomment>Title of the page: the finger clip goes on the index finger of the right hand. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mettez la pince sur l’index droit</translation>
     </message>
     <message id="step.finger_probe.place.right.body">
         <source>Hold your right hand nail side up. Push the index finger all the way into the clip. The cable runs along the back of your hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the finger clip goes on the index finger of the right hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tenez la main droite avec l’ongle vers le haut. Enfoncez l’index dans la pince jusqu’au fond. Le câble passe sur le dos de la main.</translation>
     </message>
     <message id="step.finger_probe.place.right.right">
         <source>The nail is up, and your fingertip touches the end of the clip.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the finger clip goes on the index finger of the right hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’ongle est vers le haut, et le bout du doigt touche le fond de la pince.</translation>
     </message>
     <message id="step.finger_probe.place.right.why">
         <source>The clip uses light to see how much oxygen is in your blood. It does not hurt. Your left hand stays free.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the finger clip goes on the index finger of the right hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Avec une lumière, la pince voit combien d’oxygène il y a dans votre sang. Cela ne fait pas mal. Votre main gauche reste libre.</translation>
     </message>
     <message id="step.finger_probe.place.right.caution">
         <source>The hand must be warm and the nail bare. Cold fingers and nail polish can spoil the reading. No clip on sore skin.</source>
         <extracomment>Caution in a box on this page: the finger clip goes on the index finger of the right hand.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La main doit être chaude et l’ongle nu. Des doigts froids ou du vernis peuvent fausser la mesure. Pas de pince sur une peau irritée.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.right.title">
         <source>Tape the cable to your right hand</source>
         <extracomment>Title of the page: the cable of the finger clip is taped to the back of the right hand while making a fist. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Collez le câble sur la main droite</translation>
     </message>
     <message id="step.finger_probe.tape_hand.right.body">
         <source>Make a fist with your right hand. Press 1 strip over the cable on the back of the hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the back of the right hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fermez le poing droit. Appuyez 1 bande de sparadrap sur le câble, sur le dos de la main.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.right.right">
         <source>You can make a fist, and the cable does not pull on the clip.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the cable of the finger clip is taped to the back of the right hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vous pouvez fermer le poing, et le câble ne tire pas sur la pince.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.right.why">
         <source>The fist leaves some slack in the cable. So the clip stays on when your hand moves.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the cable of the finger clip is taped to the back of the right hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le poing fermé laisse un peu de mou au câble. La pince reste ainsi en place quand la main bouge.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.right.caution">
         <source>Do not put tape on sore or broken skin, or if you are allergic to it. Do not wrap tape around the hand or finger.</source>
         <extracomment>Caution in a box on this page: the cable of the finger clip is taped to the back of the right hand while making a fist.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ne collez pas de sparadrap sur une peau irritée ou blessée, ni si vous y êtes allergique. N’entourez pas la main ou le doigt avec le sparadrap.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.right.title">
         <source>Tape the cable to your right forearm</source>
         <extracomment>Title of the page: the cable of the finger clip is taped to the right forearm. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Collez le câble sur l’avant-bras droit</translation>
     </message>
     <message id="step.finger_probe.tape_arm.right.body">
         <source>Lay the cable along your right arm. Press 1 strip over it, half way to the elbow.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the right forearm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Posez le câble le long du bras droit. Appuyez 1 bande de sparadrap dessus, à mi-chemin du coude.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.right.right">
         <source>You can bend your arm, and the cable does not pull.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the cable of the finger clip is taped to the right forearm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vous pouvez plier le bras, et le câble ne tire pas.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.right.why">
         <source>A cable that lies flat is less likely to catch on the bed or on you.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the cable of the finger clip is taped to the right forearm.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un câble à plat risque moins de s’accrocher au lit ou à vous.</translation>
     </message>
     <message id="step.finger_probe.plug.right.title">
         <source>Plug in the finger clip last</source>
         <extracomment>Title of the page: last of all, the plug of the finger clip on the right hand goes into the recorder. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Branchez la pince de doigt en dernier</translation>
     </message>
     <message id="step.finger_probe.plug.right.body">
         <source>Sit down on your bed. With your left hand, put the plug of the clip into its port on the recorder.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: last of all, the plug of the finger clip on the right hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Asseyez-vous sur votre lit. Avec la main gauche, mettez la fiche de la pince dans sa prise sur l’enregistreur.</translation>
     </message>
     <message id="step.finger_probe.plug.right.right">
         <source>The plug is in all the way, and the cable does not pull.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: last of all, the plug of the finger clip on the right hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La fiche est enfoncée jusqu’au fond, et le câble ne tire pas.</translation>
     </message>
     <message id="step.finger_probe.plug.right.why">
         <source>This plug goes in last, so that both hands stay free until now.</source>
         <extracomment>Answer to &quot;Why this?&quot;: last of all, the plug of the finger clip on the right hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cette fiche se branche en dernier. Vos deux mains restent ainsi libres jusque-là.</translation>
     </message>
     <message id="step.finger_probe.plug.right.caution">
         <source>Keep the cable along your right arm, never around your neck. Leave some slack.</source>
         <extracomment>Caution in a box on this page: last of all, the plug of the finger clip on the right hand goes into the recorder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gardez le câble le long du bras droit, jamais autour du cou. Laissez un peu de mou.</translation>
     </message>
     <message id="step.ecg_electrodes.place.title">
         <source>Stick the 2 heart pads on your chest</source>
         <extracomment>Title of the page: 2 heart pads (ECG electrodes) stick on the bare chest: under the right collarbone and on the lowest rib on the left. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Collez les 2 électrodes sur la poitrine</translation>
     </message>
     <message id="step.ecg_electrodes.place.body">
         <source>Stick 1 under your right collarbone and 1 on your lowest left rib. The skin must be bare and dry.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: 2 heart pads (ECG electrodes) stick on the bare chest: under the right collarbone and on the lowest rib on the left.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Collez-en 1 sous la clavicule droite et 1 sur la côte la plus basse à gauche. La peau doit être nue et sèche.</translation>
     </message>
     <message id="step.ecg_electrodes.place.right">
         <source>Both pads stick flat all around.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: 2 heart pads (ECG electrodes) stick on the bare chest: under the right collarbone and on the lowest rib on the left.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Les deux électrodes collent à plat sur tout le bord.</translation>
     </message>
     <message id="step.ecg_electrodes.place.why">
         <source>The heart pads pick up your heartbeat through the skin.</source>
         <extracomment>Answer to &quot;Why this?&quot;: 2 heart pads (ECG electrodes) stick on the bare chest: under the right collarbone and on the lowest rib on the left.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Les électrodes du cœur captent vos battements de cœur à travers la peau.</translation>
     </message>
     <message id="step.ecg_electrodes.place.caution">
         <source>Do not put pads on sore or broken skin, or if you are allergic to tape. Call your clinic.</source>
         <extracomment>Caution in a box on this page: 2 heart pads (ECG electrodes) stick on the bare chest: under the right collarbone and on the lowest rib on the left.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ne collez pas d’électrodes sur une peau irritée ou blessée, ni si vous êtes allergique au sparadrap. Appelez votre clinique.</translation>
     </message>
     <message id="step.body_position_sensor.place.title">
         <source>Put the position sensor on your chest belt</source>
         <extracomment>Title of the page: the body position sensor goes on the chest belt, arrow up. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Capteur de position : sur la poitrine</translation>
     </message>
     <message id="step.body_position_sensor.place.body">
         <source>Fasten it in the middle of the belt. Its arrow points up to your head.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the body position sensor goes on the chest belt, arrow up.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fixez-le au milieu de la ceinture de poitrine. Sa flèche pointe vers le haut, vers votre tête.</translation>
     </message>
     <message id="step.body_position_sensor.place.right">
         <source>It lies flat, and the arrow points to your head.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the body position sensor goes on the chest belt, arrow up.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il est à plat, et la flèche pointe vers votre tête.</translation>
     </message>
     <message id="step.body_position_sensor.place.why">
         <source>It shows if you lie on your back, your side or your belly.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the body position sensor goes on the chest belt, arrow up.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il montre si vous dormez sur le dos, sur le côté ou sur le ventre.</translation>
     </message>
     <message id="step.snore_microphone.place.title">
         <source>Tape the snore sensor to your neck</source>
         <extracomment>Title of the page: the snore sensor (microphone) is taped to the side of the neck, next to the voice box. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Collez le capteur de ronflement au cou</translation>
     </message>
     <message id="step.snore_microphone.place.body">
         <source>Hum and feel for your voice box. Put the sensor beside it, on the side of your neck. Press 1 strip over it.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the snore sensor (microphone) is taped to the side of the neck, next to the voice box.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fredonnez et sentez avec le doigt où votre gorge vibre. Mettez le capteur à côté, sur le côté du cou. Appuyez 1 bande de sparadrap dessus.</translation>
     </message>
     <message id="step.snore_microphone.place.right">
         <source>It stays flat when you hum and turn your head.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the snore sensor (microphone) is taped to the side of the neck, next to the voice box.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il reste à plat quand vous fredonnez et tournez la tête.</translation>
     </message>
     <message id="step.snore_microphone.place.why">
         <source>It picks up the sound of snoring through the skin of your neck.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the snore sensor (microphone) is taped to the side of the neck, next to the voice box.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il capte le son du ronflement à travers la peau du cou.</translation>
     </message>
     <message id="step.snore_microphone.place.caution">
         <source>Lead its cable straight down under your clothes, never around your neck. No tape on sore skin or with a tape allergy.</source>
         <extracomment>Caution in a box on this page: the snore sensor (microphone) is taped to the side of the neck, next to the voice box.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Faites descendre son câble tout droit sous vos vêtements, jamais autour du cou. Pas de sparadrap sur une peau irritée ni en cas d’allergie.</translation>
     </message>
     <message id="step.leg_electrodes.left_leg.place.title">
         <source>Stick the 2 pads on your left leg</source>
         <extracomment>Title of the page: 2 pads (leg electrodes) stick on the outer front of the left lower leg; tape holds their cable. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Collez les 2 électrodes sur la jambe gauche</translation>
     </message>
     <message id="step.leg_electrodes.left_leg.place.body">
         <source>Stick 1 above the other on the outer front of your left lower leg. Tape their cable flat with 1 strip.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: 2 pads (leg electrodes) stick on the outer front of the left lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Collez-les l’une au-dessus de l’autre, entre le genou et la cheville gauche, devant, du côté extérieur. Fixez leur câble à plat avec 1 bande de sparadrap.</translation>
     </message>
     <message id="step.leg_electrodes.left_leg.place.right">
         <source>Both pads stick flat, and the cable does not pull when you bend your knee.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: 2 pads (leg electrodes) stick on the outer front of the left lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Les deux électrodes collent à plat, et le câble ne tire pas quand vous pliez le genou.</translation>
     </message>
     <message id="step.leg_electrodes.left_leg.place.why">
         <source>The pads pick up when the muscles of your left leg move in your sleep.</source>
         <extracomment>Answer to &quot;Why this?&quot;: 2 pads (leg electrodes) stick on the outer front of the left lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Les électrodes captent quand les muscles de la jambe gauche bougent pendant votre sommeil.</translation>
     </message>
     <message id="step.leg_electrodes.left_leg.place.caution">
         <source>Do not put pads or tape on sore or broken skin, or if you are allergic to tape. Call your clinic.</source>
         <extracomment>Caution in a box on this page: 2 pads (leg electrodes) stick on the outer front of the left lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ne collez ni électrodes ni sparadrap sur une peau irritée ou blessée, ni si vous êtes allergique au sparadrap. Appelez votre clinique.</translation>
     </message>
     <message id="step.leg_electrodes.right_leg.place.title">
         <source>Stick the 2 pads on your right leg</source>
         <extracomment>Title of the page: 2 pads (leg electrodes) stick on the outer front of the right lower leg; tape holds their cable. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Collez les 2 électrodes sur la jambe droite</translation>
     </message>
     <message id="step.leg_electrodes.right_leg.place.body">
         <source>Stick 1 above the other on the outer front of your right lower leg. Tape their cable flat with 1 strip.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: 2 pads (leg electrodes) stick on the outer front of the right lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Collez-les l’une au-dessus de l’autre, entre le genou et la cheville droite, devant, du côté extérieur. Fixez leur câble à plat avec 1 bande de sparadrap.</translation>
     </message>
     <message id="step.leg_electrodes.right_leg.place.right">
         <source>Both pads stick flat, and the cable does not pull when you bend your knee.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: 2 pads (leg electrodes) stick on the outer front of the right lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Les deux électrodes collent à plat, et le câble ne tire pas quand vous pliez le genou.</translation>
     </message>
     <message id="step.leg_electrodes.right_leg.place.why">
         <source>The pads pick up when the muscles of your right leg move in your sleep.</source>
         <extracomment>Answer to &quot;Why this?&quot;: 2 pads (leg electrodes) stick on the outer front of the right lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Les électrodes captent quand les muscles de la jambe droite bougent pendant votre sommeil.</translation>
     </message>
     <message id="step.leg_electrodes.right_leg.place.caution">
         <source>Do not put pads or tape on sore or broken skin, or if you are allergic to tape. Call your clinic.</source>
         <extracomment>Caution in a box on this page: 2 pads (leg electrodes) stick on the outer front of the right lower leg; tape holds their cable.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ne collez ni électrodes ni sparadrap sur une peau irritée ou blessée, ni si vous êtes allergique au sparadrap. Appelez votre clinique.</translation>
     </message>
     <message id="step.check.title">
         <source>Look at each part once more</source>
         <extracomment>Title of the page: after the last plug: each sensor is looked at once more. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Regardez encore une fois chaque élément</translation>
     </message>
     <message id="step.check.body">
         <source>Look at each sensor from head to toe. Fix what is loose.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: after the last plug: each sensor is looked at once more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Regardez chaque capteur, de la tête aux pieds. Fixez ce qui tient mal.</translation>
     </message>
     <message id="step.check.right">
         <source>Each part looks like its picture, and no plug is loose.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: after the last plug: each sensor is looked at once more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Chaque élément est comme sur son image, et toutes les fiches tiennent.</translation>
     </message>
     <message id="step.check.caution">
         <source>No tube or cable may lie around your neck. Keep children and pets away from the cables.</source>
         <extracomment>Caution in a box on this page: after the last plug: each sensor is looked at once more.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aucun tube ni câble ne doit entourer le cou. Gardez les enfants et les animaux loin des câbles.</translation>
     </message>
     <message id="step.start.switch.title">
         <source>Turn the recorder on</source>
         <extracomment>Title of the page: the recorder is started with a sliding switch. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Allumez l’enregistreur</translation>
     </message>
     <message id="step.start.switch.body">
         <source>Slide the switch on the recorder until it stops.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the recorder is started with a sliding switch.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Faites glisser l’interrupteur de l’enregistreur jusqu’au bout.</translation>
     </message>
     <message id="step.start.switch.right">
         <source>The switch is at its end and stays there.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the recorder is started with a sliding switch.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’interrupteur est au bout et y reste.</translation>
     </message>
     <message id="step.start.switch.why">
         <source>From now on the recorder saves your night.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the recorder is started with a sliding switch.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>À partir de maintenant, l’enregistreur garde votre nuit.</translation>
     </message>
     <message id="step.start.set_time.title">
         <source>The recorder starts by itself</source>
         <extracomment>Title of the page: the recorder starts by itself at a set time. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’enregistreur démarre tout seul</translation>
     </message>
     <message id="step.start.set_time.body">
         <source>It starts at a set time. You do not have to press anything.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the recorder starts by itself at a set time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il démarre à une heure fixée. Vous n’avez rien à presser.</translation>
     </message>
     <message id="step.start.set_time.right">
         <source>All plugs are in. You pressed nothing.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the recorder starts by itself at a set time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Toutes les fiches sont branchées. Vous n’avez rien pressé.</translation>
     </message>
     <message id="step.start.set_time.why">
         <source>Your clinic has set the time, so this is 1 thing less for you to do.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the recorder starts by itself at a set time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Votre clinique a réglé l’heure. C’est 1 chose de moins à faire pour vous.</translation>
     </message>
     <message id="step.light.title">
         <source>See what the light does</source>
         <extracomment>Title of the page: the person looks at the recorder&apos;s light and says what it does. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Regardez ce que fait le voyant</translation>
     </message>
     <message id="step.light.body">
         <source>Look at the light on the recorder for a few seconds. Then tap what you see.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the person looks at the recorder&apos;s light and says what it does.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Regardez le voyant de l’enregistreur quelques secondes. Puis touchez ce que vous voyez.</translation>
     </message>
     <message id="step.light.right">
         <source>The light shows that the recorder is recording.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the person looks at the recorder&apos;s light and says what it does.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le voyant montre que l’enregistreur enregistre.</translation>
     </message>
     <message id="q.tried_to_sleep_after_waking.title">
         <source>How long did you try to sleep after that?</source>
         <extracomment>Question in the morning, the title of its page. At most 45 characters. After the final waking: staying in bed and trying to sleep again.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Temps passé ensuite à essayer de dormir ?</translation>
     </message>
     <message id="q.tried_to_sleep_after_waking.short">
         <source>Trying to sleep after that</source>
         <extracomment>The same question in 2 or 3 words, for the list of answers.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Essai de dormir ensuite</translation>
     </message>
     <message id="q.slept.title">
         <source>How long did you sleep, all in all?</source>
         <extracomment>Question in the morning, the title of its page. At most 45 characters. The person&apos;s own idea.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Combien de temps avez-vous dormi en tout ?</translation>
     </message>
     <message id="q.slept.short">
         <source>Sleep, all in all</source>
         <extracomment>The same question in 2 or 3 words, for the list of answers.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sommeil en tout</translation>
     </message>
     <message id="answer.hours_minutes">
         <source>%1 h %2 min</source>
         <extracomment>A length of time. %1 hours and %2 minutes; both may be 0.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 h %2 min</translation>
     </message>
     <message id="amount.hour">
         <source>1 h</source>
         <extracomment>On a button that makes a length of time longer or shorter by this much.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>1 h</translation>
     </message>
     <message id="puzzle.recording_from">
         <source>Recording seen to start</source>
         <extracomment>Name of a time that nobody asked about: the recorder&apos;s light showed that it records.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Début d’enregistrement vu</translation>
     </message>
     <message id="puzzle.recording_to">
         <source>Recorder stopped</source>
         <extracomment>Name of a time that nobody asked about: the person switched the recorder off.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enregistreur arrêté</translation>
     </message>
     <message id="hour.note_twice">
         <source>%1 came twice that night. We will ask which one.</source>
         <extracomment>Note beside a time, on the night when the clocks go back. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’heure %1 est venue deux fois cette nuit-là. Nous demanderons laquelle.</translation>
     </message>
     <message id="hour.note_never">
         <source>%1 did not come that night. We will ask what you mean.</source>
         <extracomment>Note beside a time, on the night when the clocks go forward. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’heure %1 n’a pas existé cette nuit-là. Nous demanderons ce que vous voulez dire.</translation>
     </message>
     <message id="hour.note_either">
         <source>%1, the first or the second one</source>
         <extracomment>Note beside a time that came twice; the person does not know which of the two it was.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, la première ou la deuxième fois</translation>
     </message>
     <message id="hour.twice">
         <source>%1 came twice that night. Which one do you mean?</source>
         <extracomment>Question, on the night when the clocks go back. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’heure %1 est venue deux fois cette nuit-là. Laquelle voulez-vous dire ?</translation>
     </message>
     <message id="hour.twice_why">
         <source>The clocks went back, so one hour came 2 times.</source>
         <extracomment>Under that question.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>On a reculé l’heure, donc une heure est venue 2 fois.</translation>
     </message>
     <message id="hour.never">
         <source>%1 did not come that night. Which time do you mean?</source>
         <extracomment>Question, on the night when the clocks go forward. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’heure %1 n’a pas existé cette nuit-là. Quelle heure voulez-vous dire ?</translation>
     </message>
     <message id="hour.never_why">
         <source>The clocks went forward and left it out.</source>
         <extracomment>Under that question.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>On a avancé l’heure et sauté celle-ci.</translation>
     </message>
     <message id="hour.before_back">
         <source>%1, before the clocks went back</source>
         <extracomment>One of 2 answers: which of 2 equal times. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, avant le changement d’heure</translation>
     </message>
     <message id="hour.after_back">
         <source>%1, after the clocks went back</source>
         <extracomment>One of 2 answers: which of 2 equal times. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, après le changement d’heure</translation>
     </message>
     <message id="hour.before_forward">
         <source>%1, before the clocks went forward</source>
         <extracomment>One of 2 answers. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, avant le changement d’heure</translation>
     </message>
     <message id="hour.after_forward">
         <source>%1, after the clocks went forward</source>
         <extracomment>One of 2 answers. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, après le changement d’heure</translation>
     </message>
     <message id="hour.first">
         <source>%1 (the first)</source>
         <extracomment>A time that came twice that night: the first of the two. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (la première fois)</translation>
     </message>
     <message id="hour.second">
         <source>%1 (the second)</source>
         <extracomment>A time that came twice that night: the second of the two. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (la deuxième fois)</translation>
     </message>
     <message id="welcome.build">
         <source>Tap the drawing that is most like you, if you wish.</source>
         <extracomment>Small words on the first page, over 3 drawn persons to choose from. Optional.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Si vous voulez, touchez le dessin qui vous ressemble le plus.</translation>
     </message>
     <message id="welcome.build.slim">
         <source>Drawing 1, slim</source>
         <extracomment>Name of a drawn person, for screen readers only.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dessin 1, mince</translation>
     </message>
     <message id="welcome.build.medium">
         <source>Drawing 2, in between</source>
         <extracomment>Name of a drawn person, for screen readers only.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dessin 2, entre les deux</translation>
     </message>
     <message id="welcome.build.broad">
         <source>Drawing 3, broad</source>
         <extracomment>Name of a drawn person, for screen readers only.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dessin 3, large</translation>
     </message>
     <message id="step.breath_guide">
         <source>Breathe with the shape. Close the belt when the air is out.</source>
         <extracomment>Beside a shape that widens and narrows with a calm breath, on the pages of the belts.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Respirez avec la forme. Fermez la ceinture quand l’air est sorti.</translation>
     </message>
     <message id="evening.day.title">
         <source>Was today a usual day?</source>
         <extracomment>Question of the evening. It may be skipped.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cette journée était-elle habituelle ?</translation>
     </message>
     <message id="evening.day.usual">
         <source>Yes, a usual day</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Oui, une journée habituelle</translation>
     </message>
     <message id="evening.day.unusual">
         <source>No, not usual</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Non, pas habituelle</translation>
     </message>
     <message id="evening.nap.title">
         <source>Did you nap today?</source>
         <extracomment>Question of the evening. It may be skipped.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Avez-vous fait la sieste aujourd’hui ?</translation>
     </message>
     <message id="evening.nap.none">
         <source>No nap</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pas de sieste</translation>
     </message>
     <message id="evening.nap.short">
         <source>Less than 30 minutes</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Moins de 30 minutes</translation>
     </message>
     <message id="evening.nap.long">
         <source>30 minutes or more</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>30 minutes ou plus</translation>
     </message>
     <message id="evening.caffeine.title">
         <source>When was your last coffee, tea or cola?</source>
         <extracomment>Question of the evening: the last drink of the day with caffeine. It may be skipped.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>À quand remonte le dernier café, thé ou cola ?</translation>
     </message>
     <message id="evening.caffeine.none">
         <source>None after noon</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aucun après midi</translation>
     </message>
     <message id="evening.caffeine.afternoon">
         <source>In the afternoon</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’après-midi</translation>
     </message>
     <message id="evening.caffeine.evening">
         <source>In the evening</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le soir</translation>
     </message>
     <message id="evening.alcohol.title">
         <source>Did you drink alcohol this evening?</source>
         <extracomment>Question of the evening. No blame. It may be skipped.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Avez-vous bu de l’alcool ce soir ?</translation>
     </message>
     <message id="evening.alcohol.none">
         <source>No</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Non</translation>
     </message>
     <message id="evening.alcohol.little">
         <source>1 or 2 drinks</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>1 ou 2 verres</translation>
     </message>
     <message id="evening.alcohol.more">
         <source>3 or more drinks</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>3 verres ou plus</translation>
     </message>
     <message id="evening.medicines.title">
         <source>Did you take your medicines as usual?</source>
         <extracomment>Question of the evening. It advises nothing. It may be skipped.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Médicaments pris comme d’habitude ?</translation>
     </message>
     <message id="evening.medicines.usual">
         <source>Yes, or I take none</source>
         <extracomment>Answer to it. Also right for somebody who takes none.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Oui, ou je n’en prends pas</translation>
     </message>
     <message id="evening.medicines.missed">
         <source>I left some out</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je n’ai pas tout pris</translation>
     </message>
     <message id="evening.medicines.other">
         <source>I took something else</source>
         <extracomment>Answer to it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>J’ai pris autre chose</translation>
     </message>
     <message id="signal.calm.title">
         <source>Breathe calmly</source>
         <extracomment>Signal check: title. The person does this for some seconds while the recorder runs.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Respirez calmement</translation>
     </message>
     <message id="signal.calm.body">
         <source>A short check of the sensors. Sit or lie still and breathe as you like.</source>
         <extracomment>Under it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>C’est un court contrôle des capteurs. Restez en position assise ou allongée, sans bouger. Respirez comme vous voulez.</translation>
     </message>
     <message id="signal.deep.title">
         <source>Take 3 deep breaths</source>
         <extracomment>Signal check: title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Respirez 3 fois à fond</translation>
     </message>
     <message id="signal.deep.body">
         <source>Breathe in deep through your nose, then out. Do it 3 times.</source>
         <extracomment>Under it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Inspirez à fond par le nez, puis soufflez. Faites-le 3 fois.</translation>
     </message>
     <message id="signal.hold.title">
         <source>Hold your breath</source>
         <extracomment>Signal check: title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Retenez votre souffle</translation>
     </message>
     <message id="signal.hold.body">
         <source>Breathe out, then hold your breath. Stop at once if it does not feel good. You can skip this.</source>
         <extracomment>Under it. Nobody is to hold the breath who does not feel well doing so.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Soufflez, puis retenez votre souffle. Arrêtez tout de suite si cela vous gêne. Vous pouvez passer cette étape.</translation>
     </message>
     <message id="signal.finger.title">
         <source>Move the finger with the clip</source>
         <extracomment>Signal check: title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bougez le doigt avec la pince</translation>
     </message>
     <message id="signal.finger.body">
         <source>Bend and stretch that finger a few times. Leave the clip on.</source>
         <extracomment>Under it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pliez et tendez ce doigt plusieurs fois. Gardez la pince dessus.</translation>
     </message>
     <message id="signal.start">
         <source>Start</source>
         <extracomment>Large button: begins that task; a number counts down.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Commencer</translation>
     </message>
     <message id="signal.running">
         <source>Keep going</source>
         <extracomment>The same button while the number counts down; it cannot be tapped.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Continuez ainsi</translation>
     </message>
     <message id="signal.now">
         <source>Now</source>
         <extracomment>Over the number that counts down.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Maintenant</translation>
     </message>
     <message id="signal.skip">
         <source>Skip this</source>
         <extracomment>Button: leaves this task out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Passer</translation>
     </message>
     <message id="unit.seconds">
         <source>seconds</source>
         <extracomment>Unit beside a number that counts down.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>secondes</translation>
     </message>
     <message id="unit.times">
         <source>times</source>
         <extracomment>Unit beside a number: how often.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>fois</translation>
     </message>
     <message id="event.untimed.add">
         <source>I was awake, but I do not know when</source>
         <extracomment>Button: the person was awake some times but does not know when.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je ne dormais pas, mais je ne sais pas quand</translation>
     </message>
     <message id="event.untimed.times">
         <source>About how many times?</source>
         <extracomment>Question after that button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Combien de fois environ ?</translation>
     </message>
     <message id="event.untimed.minutes">
         <source>How long were you awake, all in all?</source>
         <extracomment>Question after that one: all these times together.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Combien de temps sans dormir, en tout ?</translation>
     </message>
     <message id="answer.untimed">
         <source>Awake, hour not known. How many times: %1. Minutes in all: %2</source>
         <extracomment>Times awake that nobody knows the hour of. %1: how many. %2: minutes together.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Réveils sans heure connue. Nombre : %1. Minutes en tout : %2</translation>
     </message>
     <message id="morning.gap">
         <source>This tablet was off for some time between %1 and %2. Please add what it could not note.</source>
         <extracomment>In the morning, when the tablet was off in the night. %1 and %2 are times.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cette tablette était éteinte un moment entre %1 et %2. Ajoutez ce qu’elle n’a pas pu noter.</translation>
     </message>
     <message id="q.hint.gap">
         <source>The tablet was off for some time between %1 and %2. Did anything happen then?</source>
         <extracomment>Under a question about the night, for the same reason. %1 and %2 are times.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La tablette était éteinte un moment entre %1 et %2. S’est-il passé quelque chose ?</translation>
     </message>
     <message id="finished.skin">
         <source>Look at your skin once more at %1. Leave this page open and we will ask.</source>
         <extracomment>On the last page. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Regardez votre peau encore une fois à %1. Laissez cette page ouverte et nous vous le rappellerons.</translation>
     </message>
     <message id="skin.again.title">
         <source>Look at your skin once more</source>
         <extracomment>Title half an hour after the tape came off.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Regardez votre peau encore une fois</translation>
     </message>
     <message id="skin.again.hurt">
         <source>Do not rub or cover the spot. Call your clinic: %1.</source>
         <extracomment>Half an hour later, when the skin is still sore. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ne frottez pas et ne couvrez pas cet endroit. Appelez votre clinique : %1.</translation>
     </message>
     <message id="trouble.no_place.title">
         <source>The place for your diary is missing</source>
         <extracomment>Title of a page of trouble. No blame.</extracomment>
-        <translation>L’endroit prévu pour votre agenda manque</translation>
+        <translation>Votre agenda n’a plus sa place prévue</translation>
     </message>
     <message id="trouble.no_place.body">
         <source>All your notes are safe. If there is a memory stick, put it in and try again. If not, call your clinic. %1</source>
         <extracomment>Under that title. The place is a folder, or a memory stick. %1 is the clinic&apos;s phone number; it may be missing, so it stands alone at the end.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Toutes vos notes sont en sécurité. S’il y a une clé USB, branchez-la et réessayez. Sinon, appelez votre clinique. %1</translation>
     </message>
     <message id="sheet.title">
         <source>Your sleep test at home</source>
         <extracomment>Title of the printed sheet that goes home with the kit.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Votre examen du sommeil à la maison</translation>
     </message>
     <message id="sheet.call">
         <source>Questions or trouble? Call</source>
         <extracomment>Sheet, over the clinic&apos;s phone number in very large type.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Une question ou un problème ? Appelez le</translation>
     </message>
     <message id="sheet.code">
         <source>Study code</source>
         <extracomment>Sheet, small, over the study code, such as SM-0417.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Code d’examen</translation>
     </message>
     <message id="sheet.qr">
         <source>QR code with the study code %1</source>
         <extracomment>Sheet: said by a screen reader in place of the square code. %1 is the study code.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Code QR avec le code d’examen %1</translation>
     </message>
     <message id="sheet.bag.title">
         <source>What is in the bag</source>
         <extracomment>Heading on the sheet, over the list of the things in the bag.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dans le sac</translation>
     </message>
     <message id="sheet.bag.missing">
         <source>Is something missing? Call your clinic: %1.</source>
         <extracomment>Sheet, under that list. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il manque quelque chose ? Appelez votre clinique : %1.</translation>
     </message>
     <message id="sheet.before.title">
         <source>Before bed</source>
         <extracomment>Heading on the sheet: what to do before the kit is put on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Avant d’aller au lit</translation>
     </message>
     <message id="sheet.before.start">
         <source>Start at %1. Then you are in bed by about %2.</source>
         <extracomment>Sheet, under that heading. %1 and %2 are times of day.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Commencez à %1. Vous serez alors au lit vers %2.</translation>
     </message>
     <message id="sheet.on.title">
         <source>Put the kit on</source>
         <extracomment>Heading on the sheet, over the numbered steps with pictures.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mettez le matériel</translation>
     </message>
     <message id="sheet.like">
         <source>Do it as in step %1.</source>
         <extracomment>Sheet: a step that is done in the same way as one before it. %1 is the number of that step.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Faites comme à l’étape %1.</translation>
     </message>
     <message id="sheet.light.title">
         <source>The light on the recorder</source>
         <extracomment>Heading on the sheet: what the recorder&apos;s light can look like and what it means.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le voyant de l’enregistreur</translation>
     </message>
     <message id="sheet.light.body">
         <source>Look at the light for a few seconds. It may take %1 seconds to come on.</source>
         <extracomment>Sheet, under that heading. %1 is a number of seconds.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Regardez le voyant quelques secondes. Il peut s’allumer après %1 secondes.</translation>
     </message>
     <message id="sheet.light.other">
         <source>Does the light do something else? Call your clinic: %1.</source>
         <extracomment>Sheet, under the list of what the light can look like. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le voyant fait autre chose ? Appelez votre clinique : %1.</translation>
     </message>
     <message id="sheet.light.start_again">
         <source>Start the recorder once more. Then look at the light again.</source>
         <extracomment>Sheet: what to do when the light shows that the recorder did not start.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Démarrez encore une fois l’enregistreur. Puis regardez de nouveau le voyant.</translation>
     </message>
     <message id="sheet.light.call_clinic">
         <source>Call your clinic: %1.</source>
         <extracomment>Sheet: what to do when the light shows a fault. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Appelez votre clinique : %1.</translation>
     </message>
     <message id="sheet.night.title">
         <source>In the night</source>
         <extracomment>Heading on the sheet.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pendant la nuit</translation>
     </message>
     <message id="sheet.night.up">
         <source>I have to get up</source>
         <extracomment>Sheet, in the night, as the person would say it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je dois me lever</translation>
     </message>
     <message id="sheet.night.up.advice">
         <source>Free the cables first, then walk. Back in bed, see that each part is still on.</source>
         <extracomment>Sheet: what to do then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dégagez d’abord les câbles, puis marchez. De retour au lit, vérifiez que chaque élément est encore en place.</translation>
     </message>
     <message id="sheet.night.off.advice">
         <source>Put it back on as in its step. Then look at the light on the recorder.</source>
         <extracomment>Sheet: what to do when something came off in the night. &quot;Its step&quot; is the numbered step with the picture of that part.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Remettez-le comme à son étape. Puis regardez le voyant de l’enregistreur.</translation>
     </message>
     <message id="sheet.night.light.advice">
         <source>Push each plug in once more and look again. Still wrong? Call %1, or keep the kit on and sleep.</source>
         <extracomment>Sheet: what to do when the light looks wrong in the night. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enfoncez encore une fois chaque fiche et regardez de nouveau. Toujours pas bon ? Appelez le %1, ou gardez le matériel et dormez.</translation>
     </message>
     <message id="sheet.morning.title">
         <source>In the morning</source>
         <extracomment>Heading on the sheet: the diary, then taking the kit off.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Au matin</translation>
     </message>
     <message id="sheet.morning.diary">
         <source>Leave the kit on for now. Fill in the paper diary on the last page first. Then take the kit off.</source>
         <extracomment>Sheet, under that heading. The diary is the last page of the sheet.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gardez le matériel pour le moment. Remplissez d’abord l’agenda papier, à la dernière page. Puis retirez le matériel.</translation>
     </message>
     <message id="sheet.pack.body">
         <source>Put each part in the bag and tick it here.</source>
         <extracomment>Sheet, over the list of what goes back to the clinic; each has a box to tick.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mettez chaque élément dans le sac et cochez-le ici.</translation>
     </message>
     <message id="sheet.pack.diary">
         <source>this sheet with the paper diary</source>
         <extracomment>Sheet: one more thing in that list, lower case.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>cette feuille avec l’agenda papier</translation>
     </message>
     <message id="sheet.diary.title">
         <source>Paper diary</source>
         <extracomment>Title of the page on which the person writes down the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Agenda du sommeil papier</translation>
     </message>
     <message id="sheet.diary.evening">
         <source>Date of the evening</source>
         <extracomment>Paper diary: stands before a line on which the person writes the date of the evening.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Date du soir</translation>
     </message>
     <message id="sheet.diary.how">
         <source>Fill this in when you wake up. In each row, draw a line from start to end. Your best guess is fine. Leave out what you do not know.</source>
         <extracomment>Paper diary, over a grid with one row for each thing and the hours of the night across.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Remplissez cette page à votre réveil. Sur chaque ligne, tracez un trait du début à la fin. Une heure à peu près suffit. Laissez vide ce que vous ne savez pas.</translation>
     </message>
     <message id="sheet.diary.lights_out">
         <source>Light was out</source>
         <extracomment>Paper diary, name of a row of the grid: from lights out to lights on. At most 20 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lumière éteinte</translation>
     </message>
     <message id="sheet.diary.awake">
         <source>Awake</source>
         <extracomment>Paper diary, name of a row of the grid: times awake. At most 20 characters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je ne dormais pas</translation>
     </message>
     <message id="sheet.diary.off">
         <source>Off: %1</source>
         <extracomment>Paper diary, name of a row of the grid: while this part was off. %1 is a part.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pas en place : %1</translation>
     </message>
     <message id="sheet.diary.hours">
         <source>hours</source>
         <extracomment>Paper diary: unit after the line on which the person writes how long they slept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>heures</translation>
     </message>
 </context>
 </TS>
