@@ -186,7 +186,7 @@
     <message id="check.not_right">
         <source>Not right</source>
         <extracomment>Sensor check, answer: this sensor is not as it should be; opens help for it.</extracomment>
-        <translation>Pas correct</translation>
+        <translation>Pas bien mis</translation>
     </message>
     <message id="time.how_sure">
         <source>How sure are you?</source>
@@ -496,7 +496,7 @@
     <message id="call.body">
         <source>Tell them what is true for you. They decide if you can use the kit tonight. Do not change your treatment on your own.</source>
         <extracomment>Under that title. The clinic decides; the person changes nothing on their own.</extracomment>
-        <translation>Dites ce qui est vrai pour vous. La clinique décide si vous pouvez utiliser le matériel ce soir. Ne changez rien vous-même à votre traitement.</translation>
+        <translation>Dites-lui ce qui est vrai pour vous. La clinique décide si vous pouvez utiliser le matériel ce soir. Ne changez rien vous-même à votre traitement.</translation>
     </message>
     <message id="call.outside_hours">
         <source>When the clinic is closed</source>
@@ -1266,7 +1266,7 @@
     <message id="result.sentence.short">
         <source>From your notes, this looks like a short night. Pack the kit and ask your clinic what comes next.</source>
         <extracomment>First sentence of the result: what the notes mean and what to do now. Never words like adequate, valid, normal; never a score.</extracomment>
-        <translation>D’après vos notes, cette nuit semble courte. Rangez le matériel et demandez la suite à votre clinique.</translation>
+        <translation>D’après vos notes, cette nuit semble courte. Rangez le matériel et demandez à votre clinique ce qui vient ensuite.</translation>
     </message>
     <message id="result.sentence.unknown">
         <source>Your notes do not show how long the night was. Pack the kit, and your clinic will look.</source>
@@ -2006,7 +2006,7 @@
     <message id="help.finger_probe.place.left.1.question">
         <source>My left hand is cold.</source>
         <extracomment>A fault as the person would say it. On the page: the finger clip goes on the index finger of the left hand.</extracomment>
-        <translation>J’ai la main gauche froide.</translation>
+        <translation>Ma main gauche est froide.</translation>
     </message>
     <message id="help.finger_probe.place.left.1.fix">
         <source>Hold it in warm water or rub it. Dry it well, then put the clip on.</source>
@@ -2021,7 +2021,7 @@
     <message id="help.finger_probe.place.left.2.fix">
         <source>Take it off and put it on again, straight. If it still hurts, use the middle finger of your left hand.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Retirez-la et remettez-la bien droite. Si elle fait encore mal, prenez le majeur de la main gauche.</translation>
+        <translation>Retirez-la et remettez-la bien droite. Si elle fait encore mal, prenez le majeur de votre main gauche.</translation>
     </message>
     <message id="help.finger_probe.place.left.3.question">
         <source>The clip slides off.</source>
@@ -2031,7 +2031,7 @@
     <message id="help.finger_probe.place.left.3.fix">
         <source>Dry your finger and push it all the way in. Lay the cable flat on the back of your left hand.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Séchez votre doigt et enfoncez-le jusqu’au fond. Posez le câble à plat sur le dos de la main gauche.</translation>
+        <translation>Séchez votre doigt et enfoncez-le jusqu’au fond. Posez le câble à plat sur le dos de votre main gauche.</translation>
     </message>
     <message id="help.finger_probe.tape_hand.left.1.question">
         <source>I cannot do it with 1 hand.</source>
@@ -2041,7 +2041,7 @@
     <message id="help.finger_probe.tape_hand.left.1.fix">
         <source>Rest your left hand on a table. Stick down 1 end of the strip, then smooth the rest over the cable.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Posez la main gauche sur une table. Collez 1 bout de la bande, puis lissez le reste sur le câble.</translation>
+        <translation>Posez votre main gauche sur une table. Collez 1 bout de la bande, puis lissez le reste sur le câble.</translation>
     </message>
     <message id="help.finger_probe.tape_hand.left.2.question">
         <source>The cable pulls on the clip.</source>
@@ -2081,7 +2081,7 @@
     <message id="help.finger_probe.plug.left.1.fix">
         <source>Bend your left arm. If it still does not reach, tape the cable again with less slack.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Pliez le bras gauche. S’il est encore trop court, recollez le câble avec moins de mou.</translation>
+        <translation>Pliez votre bras gauche. S’il est encore trop court, recollez le câble avec moins de mou.</translation>
     </message>
     <message id="help.finger_probe.plug.left.2.question">
         <source>The plug does not go in.</source>
@@ -2096,7 +2096,7 @@
     <message id="help.finger_probe.place.right.1.question">
         <source>My right hand is cold.</source>
         <extracomment>A fault as the person would say it. On the page: the finger clip goes on the index finger of the right hand.</extracomment>
-        <translation>J’ai la main droite froide.</translation>
+        <translation>Ma main droite est froide.</translation>
     </message>
     <message id="help.finger_probe.place.right.1.fix">
         <source>Hold it in warm water or rub it. Dry it well, then put the clip on.</source>
@@ -2111,7 +2111,7 @@
     <message id="help.finger_probe.place.right.2.fix">
         <source>Take it off and put it on again, straight. If it still hurts, use the middle finger of your right hand.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Retirez-la et remettez-la bien droite. Si elle fait encore mal, prenez le majeur de la main droite.</translation>
+        <translation>Retirez-la et remettez-la bien droite. Si elle fait encore mal, prenez le majeur de votre main droite.</translation>
     </message>
     <message id="help.finger_probe.place.right.3.question">
         <source>The clip slides off.</source>
@@ -2121,7 +2121,7 @@
     <message id="help.finger_probe.place.right.3.fix">
         <source>Dry your finger and push it all the way in. Lay the cable flat on the back of your right hand.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Séchez votre doigt et enfoncez-le jusqu’au fond. Posez le câble à plat sur le dos de la main droite.</translation>
+        <translation>Séchez votre doigt et enfoncez-le jusqu’au fond. Posez le câble à plat sur le dos de votre main droite.</translation>
     </message>
     <message id="help.finger_probe.tape_hand.right.1.question">
         <source>I cannot do it with 1 hand.</source>
@@ -2131,7 +2131,7 @@
     <message id="help.finger_probe.tape_hand.right.1.fix">
         <source>Rest your right hand on a table. Stick down 1 end of the strip, then smooth the rest over the cable.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Posez la main droite sur une table. Collez 1 bout de la bande, puis lissez le reste sur le câble.</translation>
+        <translation>Posez votre main droite sur une table. Collez 1 bout de la bande, puis lissez le reste sur le câble.</translation>
     </message>
     <message id="help.finger_probe.tape_hand.right.2.question">
         <source>The cable pulls on the clip.</source>
@@ -2171,7 +2171,7 @@
     <message id="help.finger_probe.plug.right.1.fix">
         <source>Bend your right arm. If it still does not reach, tape the cable again with less slack.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Pliez le bras droit. S’il est encore trop court, recollez le câble avec moins de mou.</translation>
+        <translation>Pliez votre bras droit. S’il est encore trop court, recollez le câble avec moins de mou.</translation>
     </message>
     <message id="help.finger_probe.plug.right.2.question">
         <source>The plug does not go in.</source>
@@ -2416,7 +2416,7 @@
     <message id="step.ready.clothes.title">
         <source>Put on loose nightwear</source>
         <extracomment>Title of the page: getting ready: what to wear. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation>Mettez un vêtement de nuit ample</translation>
+        <translation>Mettez une tenue de nuit ample</translation>
     </message>
     <message id="step.ready.clothes.body">
         <source>Wear what you like to sleep in, as long as it is loose. The kit goes over your clothes.</source>
@@ -2556,17 +2556,17 @@
     <message id="step.effort_sensor.snap.why">
         <source>The sensor feels how the belt stretches. If it is loose, it misses your breath.</source>
         <extracomment>Answer to &quot;Why this?&quot;: a sensor is pressed on to the 2 studs of a belt (the label names which sensor).</extracomment>
-        <translation>Le capteur sent la ceinture s’étirer. S’il tient mal, il manque votre respiration.</translation>
+        <translation>Le capteur sent la ceinture s’étirer. S’il tient mal, il ne sent pas votre respiration.</translation>
     </message>
     <message id="step.recorder.hip.wear.title">
         <source>Put the recorder on your waist belt</source>
         <extracomment>Title of the page: the recorder goes on the waist belt, at the side of the hip. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation>Mettez l’enregistreur à la taille</translation>
+        <translation>Fixez l’enregistreur à la ceinture de ventre</translation>
     </message>
     <message id="step.recorder.hip.wear.body">
         <source>Fasten it to the waist belt at your side, over the hip. The side with the ports (the openings for plugs) points up.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the recorder goes on the waist belt, at the side of the hip.</extracomment>
-        <translation>Fixez-le à la ceinture de ventre, sur le côté, au-dessus de la hanche. Le côté avec les prises (les ouvertures pour les fiches) est en haut.</translation>
+        <translation>Mettez-le à la ceinture de ventre, sur le côté, au-dessus de la hanche. Le côté avec les prises (les ouvertures pour les fiches) est en haut.</translation>
     </message>
     <message id="step.recorder.hip.wear.right">
         <source>It sits at your side and does not swing.</source>
@@ -2581,12 +2581,12 @@
     <message id="step.recorder.chest.wear.title">
         <source>Put the recorder on your chest strap</source>
         <extracomment>Title of the page: the recorder goes on the front of the chest strap. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation>Mettez l’enregistreur sur la poitrine</translation>
+        <translation>Fixez l’enregistreur à la sangle de poitrine</translation>
     </message>
     <message id="step.recorder.chest.wear.body">
         <source>Fasten it in front, in the middle of your chest. The side with the ports (the openings for plugs) points up.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the recorder goes on the front of the chest strap.</extracomment>
-        <translation>Fixez-le devant, sur la sangle, au milieu de la poitrine. Le côté avec les prises (les ouvertures pour les fiches) est en haut.</translation>
+        <translation>Mettez-le devant, au milieu de la poitrine. Le côté avec les prises (les ouvertures pour les fiches) est en haut.</translation>
     </message>
     <message id="step.recorder.chest.wear.right">
         <source>It hangs in the middle and lies flat.</source>
@@ -2621,7 +2621,7 @@
     <message id="step.plug.push.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>Même nombre de traits en relief : %1</translation>
+        <translation>Trouvez les mêmes traits : %1</translation>
     </message>
     <message id="step.plug.push.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug straight in.</source>
@@ -2661,7 +2661,7 @@
     <message id="step.plug.twist.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>Même nombre de traits en relief : %1</translation>
+        <translation>Trouvez les mêmes traits : %1</translation>
     </message>
     <message id="step.plug.twist.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug in and turn it clockwise until it stops.</source>
@@ -2681,7 +2681,7 @@
     <message id="step.plug.twist.smooth.title">
         <source>Turn the smooth plug in</source>
         <extracomment>Title of the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters.</extracomment>
-        <translation>Tournez la fiche lisse dans sa prise</translation>
+        <translation>Tournez la fiche lisse</translation>
     </message>
     <message id="step.plug.twist.smooth.body">
         <source>This plug has no ridges. Find the port on the recorder that has none. Push the plug in and turn it clockwise until it stops.</source>
@@ -2701,7 +2701,7 @@
     <message id="step.plug.snap.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>Même nombre de traits en relief : %1</translation>
+        <translation>Trouvez les mêmes traits : %1</translation>
     </message>
     <message id="step.plug.snap.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Press the plug until it snaps.</source>
@@ -2801,7 +2801,7 @@
     <message id="step.nasal_cannula.chin.caution">
         <source>Too tight can hurt you. Keep the tube under your chin, not around your throat, and lead it down under your clothes.</source>
         <extracomment>Caution in a box on this page: the small ring on the tube is slid up under the chin.</extracomment>
-        <translation>Trop serré, il peut vous faire du mal. Gardez le tube sous le menton, pas autour de la gorge. Faites-le descendre sous vos vêtements.</translation>
+        <translation>Un tube trop serré peut vous faire du mal. Gardez le tube sous le menton, pas autour de la gorge. Faites-le descendre sous vos vêtements.</translation>
     </message>
     <message id="step.nasal_cannula.tape.title">
         <source>Tape the tube to your cheeks</source>
@@ -2911,12 +2911,12 @@
     <message id="step.finger_probe.place.left.title">
         <source>Put the clip on your left index finger</source>
         <extracomment>Title of the page: the finger clip goes on the index finger of the left hand. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation>Mettez la pince sur l’index gauche</translation>
+        <translation>Mettez la pince sur votre index gauche</translation>
     </message>
     <message id="step.finger_probe.place.left.body">
         <source>Hold your left hand nail side up. Push the index finger all the way into the clip. The cable runs along the back of your hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the finger clip goes on the index finger of the left hand.</extracomment>
-        <translation>Tenez la main gauche avec l’ongle vers le haut. Enfoncez l’index dans la pince jusqu’au fond. Le câble passe sur le dos de la main.</translation>
+        <translation>Tenez votre main gauche avec l’ongle vers le haut. Enfoncez l’index dans la pince jusqu’au fond. Le câble passe sur le dos de la main.</translation>
     </message>
     <message id="step.finger_probe.place.left.right">
         <source>The nail is up, and your fingertip touches the end of the clip.</source>
@@ -2936,12 +2936,12 @@
     <message id="step.finger_probe.tape_hand.left.title">
         <source>Tape the cable to your left hand</source>
         <extracomment>Title of the page: the cable of the finger clip is taped to the back of the left hand while making a fist. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation>Collez le câble sur la main gauche</translation>
+        <translation>Collez le câble sur votre main gauche</translation>
     </message>
     <message id="step.finger_probe.tape_hand.left.body">
         <source>Make a fist with your left hand. Press 1 strip over the cable on the back of the hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the back of the left hand while making a fist.</extracomment>
-        <translation>Fermez le poing gauche. Appuyez 1 bande de sparadrap sur le câble, sur le dos de la main.</translation>
+        <translation>Fermez votre poing gauche. Appuyez 1 bande de sparadrap sur le câble, sur le dos de la main.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.left.right">
         <source>You can make a fist, and the cable does not pull on the clip.</source>
@@ -2956,17 +2956,17 @@
     <message id="step.finger_probe.tape_hand.left.caution">
         <source>Do not put tape on sore or broken skin, or if you are allergic to it. Do not wrap tape around the hand or finger.</source>
         <extracomment>Caution in a box on this page: the cable of the finger clip is taped to the back of the left hand while making a fist.</extracomment>
-        <translation>Ne collez pas de sparadrap sur une peau irritée ou blessée, ni si vous y êtes allergique. N’entourez pas la main ou le doigt avec le sparadrap.</translation>
+        <translation>Ne collez pas de sparadrap sur une peau irritée ou blessée, ni si vous y êtes allergique. N’enroulez pas le sparadrap autour de la main ou du doigt.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.left.title">
         <source>Tape the cable to your left forearm</source>
         <extracomment>Title of the page: the cable of the finger clip is taped to the left forearm. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation>Collez le câble sur l’avant-bras gauche</translation>
+        <translation>Collez le câble sur votre avant-bras gauche</translation>
     </message>
     <message id="step.finger_probe.tape_arm.left.body">
         <source>Lay the cable along your left arm. Press 1 strip over it, half way to the elbow.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the left forearm.</extracomment>
-        <translation>Posez le câble le long du bras gauche. Appuyez 1 bande de sparadrap dessus, à mi-chemin du coude.</translation>
+        <translation>Posez le câble le long de votre bras gauche. Appuyez 1 bande de sparadrap dessus, à mi-chemin du coude.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.left.right">
         <source>You can bend your arm, and the cable does not pull.</source>
@@ -2986,7 +2986,7 @@
     <message id="step.finger_probe.plug.left.body">
         <source>Sit down on your bed. With your right hand, put the plug of the clip into its port on the recorder.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: last of all, the plug of the finger clip on the left hand goes into the recorder.</extracomment>
-        <translation>Asseyez-vous sur votre lit. Avec la main droite, mettez la fiche de la pince dans sa prise sur l’enregistreur.</translation>
+        <translation>Asseyez-vous sur votre lit. Avec votre main droite, mettez la fiche de la pince dans sa prise sur l’enregistreur.</translation>
     </message>
     <message id="step.finger_probe.plug.left.right">
         <source>The plug is in all the way, and the cable does not pull.</source>
@@ -3001,17 +3001,17 @@
     <message id="step.finger_probe.plug.left.caution">
         <source>Keep the cable along your left arm, never around your neck. Leave some slack.</source>
         <extracomment>Caution in a box on this page: last of all, the plug of the finger clip on the left hand goes into the recorder.</extracomment>
-        <translation>Gardez le câble le long du bras gauche, jamais autour du cou. Laissez un peu de mou.</translation>
+        <translation>Gardez le câble le long de votre bras gauche, jamais autour du cou. Laissez un peu de mou.</translation>
     </message>
     <message id="step.finger_probe.place.right.title">
         <source>Put the clip on your right index finger</source>
         <extracomment>Title of the page: the finger clip goes on the index finger of the right hand. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation>Mettez la pince sur l’index droit</translation>
+        <translation>Mettez la pince sur votre index droit</translation>
     </message>
     <message id="step.finger_probe.place.right.body">
         <source>Hold your right hand nail side up. Push the index finger all the way into the clip. The cable runs along the back of your hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the finger clip goes on the index finger of the right hand.</extracomment>
-        <translation>Tenez la main droite avec l’ongle vers le haut. Enfoncez l’index dans la pince jusqu’au fond. Le câble passe sur le dos de la main.</translation>
+        <translation>Tenez votre main droite avec l’ongle vers le haut. Enfoncez l’index dans la pince jusqu’au fond. Le câble passe sur le dos de la main.</translation>
     </message>
     <message id="step.finger_probe.place.right.right">
         <source>The nail is up, and your fingertip touches the end of the clip.</source>
@@ -3031,12 +3031,12 @@
     <message id="step.finger_probe.tape_hand.right.title">
         <source>Tape the cable to your right hand</source>
         <extracomment>Title of the page: the cable of the finger clip is taped to the back of the right hand while making a fist. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation>Collez le câble sur la main droite</translation>
+        <translation>Collez le câble sur votre main droite</translation>
     </message>
     <message id="step.finger_probe.tape_hand.right.body">
         <source>Make a fist with your right hand. Press 1 strip over the cable on the back of the hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the back of the right hand while making a fist.</extracomment>
-        <translation>Fermez le poing droit. Appuyez 1 bande de sparadrap sur le câble, sur le dos de la main.</translation>
+        <translation>Fermez votre poing droit. Appuyez 1 bande de sparadrap sur le câble, sur le dos de la main.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.right.right">
         <source>You can make a fist, and the cable does not pull on the clip.</source>
@@ -3051,17 +3051,17 @@
     <message id="step.finger_probe.tape_hand.right.caution">
         <source>Do not put tape on sore or broken skin, or if you are allergic to it. Do not wrap tape around the hand or finger.</source>
         <extracomment>Caution in a box on this page: the cable of the finger clip is taped to the back of the right hand while making a fist.</extracomment>
-        <translation>Ne collez pas de sparadrap sur une peau irritée ou blessée, ni si vous y êtes allergique. N’entourez pas la main ou le doigt avec le sparadrap.</translation>
+        <translation>Ne collez pas de sparadrap sur une peau irritée ou blessée, ni si vous y êtes allergique. N’enroulez pas le sparadrap autour de la main ou du doigt.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.right.title">
         <source>Tape the cable to your right forearm</source>
         <extracomment>Title of the page: the cable of the finger clip is taped to the right forearm. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation>Collez le câble sur l’avant-bras droit</translation>
+        <translation>Collez le câble sur votre avant-bras droit</translation>
     </message>
     <message id="step.finger_probe.tape_arm.right.body">
         <source>Lay the cable along your right arm. Press 1 strip over it, half way to the elbow.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the right forearm.</extracomment>
-        <translation>Posez le câble le long du bras droit. Appuyez 1 bande de sparadrap dessus, à mi-chemin du coude.</translation>
+        <translation>Posez le câble le long de votre bras droit. Appuyez 1 bande de sparadrap dessus, à mi-chemin du coude.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.right.right">
         <source>You can bend your arm, and the cable does not pull.</source>
@@ -3081,7 +3081,7 @@
     <message id="step.finger_probe.plug.right.body">
         <source>Sit down on your bed. With your left hand, put the plug of the clip into its port on the recorder.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: last of all, the plug of the finger clip on the right hand goes into the recorder.</extracomment>
-        <translation>Asseyez-vous sur votre lit. Avec la main gauche, mettez la fiche de la pince dans sa prise sur l’enregistreur.</translation>
+        <translation>Asseyez-vous sur votre lit. Avec votre main gauche, mettez la fiche de la pince dans sa prise sur l’enregistreur.</translation>
     </message>
     <message id="step.finger_probe.plug.right.right">
         <source>The plug is in all the way, and the cable does not pull.</source>
@@ -3096,7 +3096,7 @@
     <message id="step.finger_probe.plug.right.caution">
         <source>Keep the cable along your right arm, never around your neck. Leave some slack.</source>
         <extracomment>Caution in a box on this page: last of all, the plug of the finger clip on the right hand goes into the recorder.</extracomment>
-        <translation>Gardez le câble le long du bras droit, jamais autour du cou. Laissez un peu de mou.</translation>
+        <translation>Gardez le câble le long de votre bras droit, jamais autour du cou. Laissez un peu de mou.</translation>
     </message>
     <message id="step.ecg_electrodes.place.title">
         <source>Stick the 2 heart pads on your chest</source>
@@ -3106,7 +3106,7 @@
     <message id="step.ecg_electrodes.place.body">
         <source>Stick 1 under your right collarbone and 1 on your lowest left rib. The skin must be bare and dry.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: 2 heart pads (ECG electrodes) stick on the bare chest: under the right collarbone and on the lowest rib on the left.</extracomment>
-        <translation>Collez-en 1 sous la clavicule droite et 1 sur la côte la plus basse à gauche. La peau doit être nue et sèche.</translation>
+        <translation>Collez-en 1 sous votre clavicule droite et 1 sur votre côte la plus basse à gauche. La peau doit être nue et sèche.</translation>
     </message>
     <message id="step.ecg_electrodes.place.right">
         <source>Both pads stick flat all around.</source>
@@ -3126,12 +3126,12 @@
     <message id="step.body_position_sensor.place.title">
         <source>Put the position sensor on your chest belt</source>
         <extracomment>Title of the page: the body position sensor goes on the chest belt, arrow up. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation>Capteur de position : sur la poitrine</translation>
+        <translation>Fixez le capteur à la ceinture de poitrine</translation>
     </message>
     <message id="step.body_position_sensor.place.body">
         <source>Fasten it in the middle of the belt. Its arrow points up to your head.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the body position sensor goes on the chest belt, arrow up.</extracomment>
-        <translation>Fixez-le au milieu de la ceinture de poitrine. Sa flèche pointe vers le haut, vers votre tête.</translation>
+        <translation>Fixez-le au milieu de la ceinture. Sa flèche pointe vers le haut, vers votre tête.</translation>
     </message>
     <message id="step.body_position_sensor.place.right">
         <source>It lies flat, and the arrow points to your head.</source>
@@ -3146,7 +3146,7 @@
     <message id="step.snore_microphone.place.title">
         <source>Tape the snore sensor to your neck</source>
         <extracomment>Title of the page: the snore sensor (microphone) is taped to the side of the neck, next to the voice box. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation>Collez le capteur de ronflement au cou</translation>
+        <translation>Collez le capteur de ronflement sur le cou</translation>
     </message>
     <message id="step.snore_microphone.place.body">
         <source>Hum and feel for your voice box. Put the sensor beside it, on the side of your neck. Press 1 strip over it.</source>
@@ -3171,12 +3171,12 @@
     <message id="step.leg_electrodes.left_leg.place.title">
         <source>Stick the 2 pads on your left leg</source>
         <extracomment>Title of the page: 2 pads (leg electrodes) stick on the outer front of the left lower leg; tape holds their cable. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation>Collez les 2 électrodes sur la jambe gauche</translation>
+        <translation>Collez 2 électrodes sur votre jambe gauche</translation>
     </message>
     <message id="step.leg_electrodes.left_leg.place.body">
         <source>Stick 1 above the other on the outer front of your left lower leg. Tape their cable flat with 1 strip.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: 2 pads (leg electrodes) stick on the outer front of the left lower leg; tape holds their cable.</extracomment>
-        <translation>Collez-les l’une au-dessus de l’autre, entre le genou et la cheville gauche, devant, du côté extérieur. Fixez leur câble à plat avec 1 bande de sparadrap.</translation>
+        <translation>Collez-les l’une au-dessus de l’autre, entre votre genou et votre cheville gauche, devant, du côté extérieur. Fixez leur câble à plat avec 1 bande de sparadrap.</translation>
     </message>
     <message id="step.leg_electrodes.left_leg.place.right">
         <source>Both pads stick flat, and the cable does not pull when you bend your knee.</source>
@@ -3186,7 +3186,7 @@
     <message id="step.leg_electrodes.left_leg.place.why">
         <source>The pads pick up when the muscles of your left leg move in your sleep.</source>
         <extracomment>Answer to &quot;Why this?&quot;: 2 pads (leg electrodes) stick on the outer front of the left lower leg; tape holds their cable.</extracomment>
-        <translation>Les électrodes captent quand les muscles de la jambe gauche bougent pendant votre sommeil.</translation>
+        <translation>Les électrodes captent quand les muscles de votre jambe gauche bougent pendant votre sommeil.</translation>
     </message>
     <message id="step.leg_electrodes.left_leg.place.caution">
         <source>Do not put pads or tape on sore or broken skin, or if you are allergic to tape. Call your clinic.</source>
@@ -3196,12 +3196,12 @@
     <message id="step.leg_electrodes.right_leg.place.title">
         <source>Stick the 2 pads on your right leg</source>
         <extracomment>Title of the page: 2 pads (leg electrodes) stick on the outer front of the right lower leg; tape holds their cable. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation>Collez les 2 électrodes sur la jambe droite</translation>
+        <translation>Collez 2 électrodes sur votre jambe droite</translation>
     </message>
     <message id="step.leg_electrodes.right_leg.place.body">
         <source>Stick 1 above the other on the outer front of your right lower leg. Tape their cable flat with 1 strip.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: 2 pads (leg electrodes) stick on the outer front of the right lower leg; tape holds their cable.</extracomment>
-        <translation>Collez-les l’une au-dessus de l’autre, entre le genou et la cheville droite, devant, du côté extérieur. Fixez leur câble à plat avec 1 bande de sparadrap.</translation>
+        <translation>Collez-les l’une au-dessus de l’autre, entre votre genou et votre cheville droite, devant, du côté extérieur. Fixez leur câble à plat avec 1 bande de sparadrap.</translation>
     </message>
     <message id="step.leg_electrodes.right_leg.place.right">
         <source>Both pads stick flat, and the cable does not pull when you bend your knee.</source>
@@ -3211,7 +3211,7 @@
     <message id="step.leg_electrodes.right_leg.place.why">
         <source>The pads pick up when the muscles of your right leg move in your sleep.</source>
         <extracomment>Answer to &quot;Why this?&quot;: 2 pads (leg electrodes) stick on the outer front of the right lower leg; tape holds their cable.</extracomment>
-        <translation>Les électrodes captent quand les muscles de la jambe droite bougent pendant votre sommeil.</translation>
+        <translation>Les électrodes captent quand les muscles de votre jambe droite bougent pendant votre sommeil.</translation>
     </message>
     <message id="step.leg_electrodes.right_leg.place.caution">
         <source>Do not put pads or tape on sore or broken skin, or if you are allergic to tape. Call your clinic.</source>
@@ -3221,7 +3221,7 @@
     <message id="step.check.title">
         <source>Look at each part once more</source>
         <extracomment>Title of the page: after the last plug: each sensor is looked at once more. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation>Regardez encore une fois chaque élément</translation>
+        <translation>Vérifiez chaque élément</translation>
     </message>
     <message id="step.check.body">
         <source>Look at each sensor from head to toe. Fix what is loose.</source>
@@ -3356,7 +3356,7 @@
     <message id="hour.twice_why">
         <source>The clocks went back, so one hour came 2 times.</source>
         <extracomment>Under that question.</extracomment>
-        <translation>On a reculé l’heure, donc une heure est venue 2 fois.</translation>
+        <translation>On a reculé l’heure. Une heure est donc venue 2 fois.</translation>
     </message>
     <message id="hour.never">
         <source>%1 did not come that night. Which time do you mean?</source>
@@ -3366,7 +3366,7 @@
     <message id="hour.never_why">
         <source>The clocks went forward and left it out.</source>
         <extracomment>Under that question.</extracomment>
-        <translation>On a avancé l’heure et sauté celle-ci.</translation>
+        <translation>On a avancé l’heure : celle-ci a été sautée.</translation>
     </message>
     <message id="hour.before_back">
         <source>%1, before the clocks went back</source>
@@ -3421,22 +3421,22 @@
     <message id="step.breath_guide">
         <source>Breathe with the shape. Close the belt when the air is out.</source>
         <extracomment>Beside a shape that widens and narrows with a calm breath, on the pages of the belts.</extracomment>
-        <translation>Respirez avec la forme. Fermez la ceinture quand l’air est sorti.</translation>
+        <translation>Respirez au rythme de la forme. Fermez la ceinture quand l’air est sorti.</translation>
     </message>
     <message id="evening.day.title">
         <source>Was today a usual day?</source>
         <extracomment>Question of the evening. It may be skipped.</extracomment>
-        <translation>Cette journée était-elle habituelle ?</translation>
+        <translation>Cette journée était-elle comme d’habitude ?</translation>
     </message>
     <message id="evening.day.usual">
         <source>Yes, a usual day</source>
         <extracomment>Answer to it.</extracomment>
-        <translation>Oui, une journée habituelle</translation>
+        <translation>Oui, comme d’habitude</translation>
     </message>
     <message id="evening.day.unusual">
         <source>No, not usual</source>
         <extracomment>Answer to it.</extracomment>
-        <translation>Non, pas habituelle</translation>
+        <translation>Non, différente</translation>
     </message>
     <message id="evening.nap.title">
         <source>Did you nap today?</source>
@@ -3461,12 +3461,12 @@
     <message id="evening.caffeine.title">
         <source>When was your last coffee, tea or cola?</source>
         <extracomment>Question of the evening: the last drink of the day with caffeine. It may be skipped.</extracomment>
-        <translation>À quand remonte le dernier café, thé ou cola ?</translation>
+        <translation>Quand était votre dernier café, thé ou cola ?</translation>
     </message>
     <message id="evening.caffeine.none">
         <source>None after noon</source>
         <extracomment>Answer to it.</extracomment>
-        <translation>Aucun après midi</translation>
+        <translation>Aucun depuis midi</translation>
     </message>
     <message id="evening.caffeine.afternoon">
         <source>In the afternoon</source>
@@ -3636,7 +3636,7 @@
     <message id="trouble.no_place.title">
         <source>The place for your diary is missing</source>
         <extracomment>Title of a page of trouble. No blame.</extracomment>
-        <translation>Votre agenda n’a plus sa place prévue</translation>
+        <translation>Il manque l’endroit de votre agenda du sommeil</translation>
     </message>
     <message id="trouble.no_place.body">
         <source>All your notes are safe. If there is a memory stick, put it in and try again. If not, call your clinic. %1</source>
@@ -3646,12 +3646,12 @@
     <message id="sheet.title">
         <source>Your sleep test at home</source>
         <extracomment>Title of the printed sheet that goes home with the kit.</extracomment>
-        <translation>Votre examen du sommeil à la maison</translation>
+        <translation>Examen du sommeil à la maison</translation>
     </message>
     <message id="sheet.call">
         <source>Questions or trouble? Call</source>
         <extracomment>Sheet, over the clinic&apos;s phone number in very large type.</extracomment>
-        <translation>Une question ou un problème ? Appelez le</translation>
+        <translation>Une question, un problème ? Appelez</translation>
     </message>
     <message id="sheet.code">
         <source>Study code</source>
@@ -3751,7 +3751,7 @@
     <message id="sheet.morning.diary">
         <source>Leave the kit on for now. Fill in the paper diary on the last page first. Then take the kit off.</source>
         <extracomment>Sheet, under that heading. The diary is the last page of the sheet.</extracomment>
-        <translation>Gardez le matériel pour le moment. Remplissez d’abord l’agenda papier, à la dernière page. Puis retirez le matériel.</translation>
+        <translation>Gardez le matériel pour le moment. Remplissez d’abord l’agenda du sommeil sur papier, à la dernière page. Puis retirez le matériel.</translation>
     </message>
     <message id="sheet.pack.body">
         <source>Put each part in the bag and tick it here.</source>
@@ -3761,12 +3761,12 @@
     <message id="sheet.pack.diary">
         <source>this sheet with the paper diary</source>
         <extracomment>Sheet: one more thing in that list, lower case.</extracomment>
-        <translation>cette feuille avec l’agenda papier</translation>
+        <translation>cette feuille avec l’agenda du sommeil sur papier</translation>
     </message>
     <message id="sheet.diary.title">
         <source>Paper diary</source>
         <extracomment>Title of the page on which the person writes down the night.</extracomment>
-        <translation>Agenda du sommeil papier</translation>
+        <translation>Agenda du sommeil sur papier</translation>
     </message>
     <message id="sheet.diary.evening">
         <source>Date of the evening</source>
