@@ -301,7 +301,7 @@
     <message id="skin.hurt">
         <source>It is red or it hurts</source>
         <extracomment>Skin check, answer: the skin under the tape is not as usual; leads to what to do.</extracomment>
-        <translation>Elle est rouge ou fait mal</translation>
+        <translation>Elle est rouge ou me fait mal</translation>
     </message>
     <message id="time.not_before">
         <source>Not before</source>
@@ -886,12 +886,12 @@
     <message id="night.help.light.advice">
         <source>Push each plug in once more and look again. Still wrong? Call the number below, or keep the kit on and sleep.</source>
         <extracomment>Advice at night, after the choice before this one. The clinic&apos;s number for the time when it is closed stands below.</extracomment>
-        <translation>Enfoncez encore une fois chaque fiche et regardez de nouveau. Toujours pas bon ? Appelez le numéro ci-dessous, ou gardez le matériel et dormez.</translation>
+        <translation>Enfoncez encore une fois chaque fiche et regardez de nouveau. Toujours pas bon ? Appelez le numéro ci-dessous, ou gardez le matériel sur vous et dormez.</translation>
     </message>
     <message id="night.help.skin">
         <source>My skin itches or hurts</source>
         <extracomment>Choice in the help at night, as the person would say it.</extracomment>
-        <translation>Ma peau gratte ou fait mal</translation>
+        <translation>La peau me gratte ou me fait mal</translation>
     </message>
     <message id="night.help.skin.advice">
         <source>Take that tape or part off slowly and leave it off. If your face swells or you cannot breathe well, call %1.</source>
@@ -926,7 +926,7 @@
     <message id="night.refit.effort_sensor">
         <source>Press the sensor on to the belt until both sides snap.</source>
         <extracomment>Night: how to put a part back. After it comes: &quot;Now look at the recorder&apos;s light&quot;.</extracomment>
-        <translation>Appuyez le capteur sur la ceinture jusqu’au clic des deux côtés.</translation>
+        <translation>Pressez le capteur sur la ceinture jusqu’au clic des deux côtés.</translation>
     </message>
     <message id="night.refit.recorder">
         <source>Fasten the recorder where it was. Push in any plug that is loose.</source>
@@ -946,7 +946,7 @@
     <message id="night.refit.finger_probe">
         <source>Hold your nail side up and push the same finger all the way in.</source>
         <extracomment>Night: how to put a part back. After it comes: &quot;Now look at the recorder&apos;s light&quot;.</extracomment>
-        <translation>Tournez l’ongle vers le haut et enfoncez le même doigt jusqu’au fond.</translation>
+        <translation>Tournez l’ongle vers le haut. Enfoncez le même doigt dans la pince jusqu’au fond.</translation>
     </message>
     <message id="night.refit.ecg_electrodes">
         <source>Dry the skin. Press the pad back on for 10 seconds.</source>
@@ -981,7 +981,7 @@
     <message id="morning.body">
         <source>Leave the kit on for now. First come some short questions. Then you take it off, step by step.</source>
         <extracomment>Under that title: the kit stays on until the questions are done.</extracomment>
-        <translation>Gardez le matériel pour le moment. D’abord, il y a quelques questions courtes. Ensuite, vous le retirez pas à pas.</translation>
+        <translation>Gardez le matériel sur vous pour le moment. D’abord, il y a quelques questions courtes. Ensuite, vous le retirez pas à pas.</translation>
     </message>
     <message id="q.into_bed.title">
         <source>When did you get into bed?</source>
@@ -1241,7 +1241,7 @@
     <message id="puzzle.longer_than_bed">
         <source>The times asleep and awake add up to more than the time in bed. Which should change?</source>
         <extracomment>On that page: why they do not fit. Buttons below change one of them or leave both.</extracomment>
-        <translation>Le temps de sommeil et de réveil dépasse le temps au lit. Que faut-il changer ?</translation>
+        <translation>Le temps de sommeil et le temps de réveil dépassent ensemble le temps au lit. Que faut-il changer ?</translation>
     </message>
     <message id="puzzle.too_long">
         <source>The night would be longer than 24 hours. Which time should change?</source>
@@ -1456,7 +1456,7 @@
     <message id="trouble.disk_full.body">
         <source>All your notes so far are safe. New ones cannot be saved. Keep the kit on, write your times on paper and call your clinic. %1</source>
         <extracomment>Under that title. %1 is the clinic&apos;s phone number; it may be missing, so it stands alone at the end.</extracomment>
-        <translation>Toutes vos notes jusqu’ici sont en sécurité. Les nouvelles ne peuvent pas être enregistrées. Gardez le matériel, écrivez vos heures sur papier et appelez votre clinique. %1</translation>
+        <translation>Toutes vos notes jusqu’ici sont en sécurité. Les nouvelles ne peuvent pas être enregistrées. Gardez le matériel sur vous, écrivez vos heures sur papier et appelez votre clinique. %1</translation>
     </message>
     <message id="trouble.read_only.title">
         <source>The tablet cannot save notes</source>
@@ -1466,7 +1466,7 @@
     <message id="trouble.read_only.body">
         <source>All your notes so far are safe. Keep the kit on, write your times on paper and call your clinic. %1</source>
         <extracomment>Under that title. %1 is the clinic&apos;s phone number; it may be missing, so it stands alone at the end.</extracomment>
-        <translation>Toutes vos notes jusqu’ici sont en sécurité. Gardez le matériel, écrivez vos heures sur papier et appelez votre clinique. %1</translation>
+        <translation>Toutes vos notes jusqu’ici sont en sécurité. Gardez le matériel sur vous, écrivez vos heures sur papier et appelez votre clinique. %1</translation>
     </message>
     <message id="trouble.second_copy.title">
         <source>This page is open twice</source>
@@ -1701,7 +1701,7 @@
     <message id="help.recorder.harness.wear.1.fix">
         <source>Hold it up with the recorder facing away from you. The 2 long straps go over your shoulders.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Tenez-le devant vous, l’enregistreur de l’autre côté. Les 2 longues sangles passent sur vos épaules.</translation>
+        <translation>Tenez-le devant vous. L’enregistreur est du côté loin de vous. Les 2 longues sangles passent sur vos épaules.</translation>
     </message>
     <message id="help.recorder.harness.wear.2.question">
         <source>The straps slip or rub.</source>
@@ -2311,7 +2311,7 @@
     <message id="help.start.set_time.1.fix">
         <source>You can. Keep the kit on. The recorder starts while you sleep.</source>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>C’est possible. Gardez le matériel. L’enregistreur démarre pendant votre sommeil.</translation>
+        <translation>C’est possible. Gardez le matériel sur vous. L’enregistreur démarre pendant votre sommeil.</translation>
     </message>
     <message id="help.start.set_time.2.question">
         <source>I am late. Has it started yet?</source>
@@ -2491,12 +2491,12 @@
     <message id="step.ready.tape.why">
         <source>Later on you have only 1 free hand. It helps when the strips are ready.</source>
         <extracomment>Answer to &quot;Why this?&quot;: getting ready: strips of tape are torn off before they are needed.</extracomment>
-        <translation>Plus tard, vous n’aurez plus que 1 main libre. Des bandes déjà prêtes vous aideront.</translation>
+        <translation>Plus tard, vous aurez seulement 1 main libre. Des bandes déjà prêtes vous aideront.</translation>
     </message>
     <message id="step.ready.tape.caution">
         <source>Does tape make your skin itch, sore or red? Do not use it. Call your clinic first. Never put tape on sore or broken skin.</source>
         <extracomment>Caution in a box on this page: getting ready: strips of tape are torn off before they are needed.</extracomment>
-        <translation>Le sparadrap vous fait-il gratter, mal ou rougir ? Ne l’utilisez pas. Appelez d’abord votre clinique. Ne collez jamais de sparadrap sur une peau irritée ou blessée.</translation>
+        <translation>Sous le sparadrap, la peau vous gratte, rougit ou fait mal ? N’en mettez pas. Appelez d’abord votre clinique. Ne collez jamais de sparadrap sur une peau irritée ou blessée.</translation>
     </message>
     <message id="step.effort_belt.chest.wrap.title">
         <source>Close the belt around your chest</source>
@@ -2546,7 +2546,7 @@
     <message id="step.effort_sensor.snap.body">
         <source>Hold it in front of the 2 studs on the belt. Press each side until it snaps.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a sensor is pressed on to the 2 studs of a belt (the label names which sensor).</extracomment>
-        <translation>Tenez-le devant les 2 boutons de la ceinture. Appuyez de chaque côté jusqu’au clic.</translation>
+        <translation>Tenez-le devant les 2 boutons-pression de la ceinture. Appuyez de chaque côté jusqu’au clic.</translation>
     </message>
     <message id="step.effort_sensor.snap.right">
         <source>You felt it snap, and a gentle pull does not move it.</source>
@@ -2876,7 +2876,7 @@
     <message id="step.nasal_cannula.join.snap.body">
         <source>Press the end of the tube on to the recorder until it snaps.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the end of the nose tube is pressed on to the recorder until it snaps.</extracomment>
-        <translation>Appuyez le bout du tube sur l’enregistreur jusqu’au clic.</translation>
+        <translation>Pressez le bout du tube sur l’enregistreur jusqu’au clic.</translation>
     </message>
     <message id="step.nasal_cannula.join.snap.right">
         <source>You felt it snap, and a gentle pull does not move it.</source>
@@ -2941,7 +2941,7 @@
     <message id="step.finger_probe.tape_hand.left.body">
         <source>Make a fist with your left hand. Press 1 strip over the cable on the back of the hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the back of the left hand while making a fist.</extracomment>
-        <translation>Fermez votre poing gauche. Appuyez 1 bande de sparadrap sur le câble, sur le dos de la main.</translation>
+        <translation>Fermez votre poing gauche. Collez 1 bande de sparadrap sur le câble, sur le dos de la main.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.left.right">
         <source>You can make a fist, and the cable does not pull on the clip.</source>
@@ -2966,7 +2966,7 @@
     <message id="step.finger_probe.tape_arm.left.body">
         <source>Lay the cable along your left arm. Press 1 strip over it, half way to the elbow.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the left forearm.</extracomment>
-        <translation>Posez le câble le long de votre bras gauche. Appuyez 1 bande de sparadrap dessus, à mi-chemin du coude.</translation>
+        <translation>Posez le câble le long de votre bras gauche. Collez 1 bande de sparadrap dessus, à mi-chemin du coude.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.left.right">
         <source>You can bend your arm, and the cable does not pull.</source>
@@ -2996,7 +2996,7 @@
     <message id="step.finger_probe.plug.left.why">
         <source>This plug goes in last, so that both hands stay free until now.</source>
         <extracomment>Answer to &quot;Why this?&quot;: last of all, the plug of the finger clip on the left hand goes into the recorder.</extracomment>
-        <translation>Cette fiche se branche en dernier. Vos deux mains restent ainsi libres jusque-là.</translation>
+        <translation>Cette fiche se branche en dernier. Ainsi, vos deux mains étaient libres jusqu’ici.</translation>
     </message>
     <message id="step.finger_probe.plug.left.caution">
         <source>Keep the cable along your left arm, never around your neck. Leave some slack.</source>
@@ -3036,7 +3036,7 @@
     <message id="step.finger_probe.tape_hand.right.body">
         <source>Make a fist with your right hand. Press 1 strip over the cable on the back of the hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the back of the right hand while making a fist.</extracomment>
-        <translation>Fermez votre poing droit. Appuyez 1 bande de sparadrap sur le câble, sur le dos de la main.</translation>
+        <translation>Fermez votre poing droit. Collez 1 bande de sparadrap sur le câble, sur le dos de la main.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.right.right">
         <source>You can make a fist, and the cable does not pull on the clip.</source>
@@ -3061,7 +3061,7 @@
     <message id="step.finger_probe.tape_arm.right.body">
         <source>Lay the cable along your right arm. Press 1 strip over it, half way to the elbow.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the right forearm.</extracomment>
-        <translation>Posez le câble le long de votre bras droit. Appuyez 1 bande de sparadrap dessus, à mi-chemin du coude.</translation>
+        <translation>Posez le câble le long de votre bras droit. Collez 1 bande de sparadrap dessus, à mi-chemin du coude.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.right.right">
         <source>You can bend your arm, and the cable does not pull.</source>
@@ -3091,7 +3091,7 @@
     <message id="step.finger_probe.plug.right.why">
         <source>This plug goes in last, so that both hands stay free until now.</source>
         <extracomment>Answer to &quot;Why this?&quot;: last of all, the plug of the finger clip on the right hand goes into the recorder.</extracomment>
-        <translation>Cette fiche se branche en dernier. Vos deux mains restent ainsi libres jusque-là.</translation>
+        <translation>Cette fiche se branche en dernier. Ainsi, vos deux mains étaient libres jusqu’ici.</translation>
     </message>
     <message id="step.finger_probe.plug.right.caution">
         <source>Keep the cable along your right arm, never around your neck. Leave some slack.</source>
@@ -3101,12 +3101,12 @@
     <message id="step.ecg_electrodes.place.title">
         <source>Stick the 2 heart pads on your chest</source>
         <extracomment>Title of the page: 2 heart pads (ECG electrodes) stick on the bare chest: under the right collarbone and on the lowest rib on the left. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation>Collez les 2 électrodes sur la poitrine</translation>
+        <translation>Collez les 2 électrodes du cœur</translation>
     </message>
     <message id="step.ecg_electrodes.place.body">
         <source>Stick 1 under your right collarbone and 1 on your lowest left rib. The skin must be bare and dry.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: 2 heart pads (ECG electrodes) stick on the bare chest: under the right collarbone and on the lowest rib on the left.</extracomment>
-        <translation>Collez-en 1 sous votre clavicule droite et 1 sur votre côte la plus basse à gauche. La peau doit être nue et sèche.</translation>
+        <translation>Sur la poitrine, collez-en 1 sous votre clavicule droite et 1 sur votre côte la plus basse à gauche. La peau doit être nue et sèche.</translation>
     </message>
     <message id="step.ecg_electrodes.place.right">
         <source>Both pads stick flat all around.</source>
@@ -3126,12 +3126,12 @@
     <message id="step.body_position_sensor.place.title">
         <source>Put the position sensor on your chest belt</source>
         <extracomment>Title of the page: the body position sensor goes on the chest belt, arrow up. Next to a picture of it. At most 45 characters.</extracomment>
-        <translation>Fixez le capteur à la ceinture de poitrine</translation>
+        <translation>Fixez le capteur de position sur la poitrine</translation>
     </message>
     <message id="step.body_position_sensor.place.body">
         <source>Fasten it in the middle of the belt. Its arrow points up to your head.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the body position sensor goes on the chest belt, arrow up.</extracomment>
-        <translation>Fixez-le au milieu de la ceinture. Sa flèche pointe vers le haut, vers votre tête.</translation>
+        <translation>Fixez-le au milieu de la ceinture de poitrine. Sa flèche pointe vers le haut, vers votre tête.</translation>
     </message>
     <message id="step.body_position_sensor.place.right">
         <source>It lies flat, and the arrow points to your head.</source>
@@ -3151,7 +3151,7 @@
     <message id="step.snore_microphone.place.body">
         <source>Hum and feel for your voice box. Put the sensor beside it, on the side of your neck. Press 1 strip over it.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the snore sensor (microphone) is taped to the side of the neck, next to the voice box.</extracomment>
-        <translation>Fredonnez et sentez avec le doigt où votre gorge vibre. Mettez le capteur à côté, sur le côté du cou. Appuyez 1 bande de sparadrap dessus.</translation>
+        <translation>Fredonnez et sentez avec le doigt où votre gorge vibre. Mettez le capteur à côté, sur le côté du cou. Collez 1 bande de sparadrap dessus.</translation>
     </message>
     <message id="step.snore_microphone.place.right">
         <source>It stays flat when you hum and turn your head.</source>
@@ -3166,7 +3166,7 @@
     <message id="step.snore_microphone.place.caution">
         <source>Lead its cable straight down under your clothes, never around your neck. No tape on sore skin or with a tape allergy.</source>
         <extracomment>Caution in a box on this page: the snore sensor (microphone) is taped to the side of the neck, next to the voice box.</extracomment>
-        <translation>Faites descendre son câble tout droit sous vos vêtements, jamais autour du cou. Pas de sparadrap sur une peau irritée ni en cas d’allergie.</translation>
+        <translation>Faites descendre son câble tout droit sous vos vêtements, jamais autour du cou. Pas de sparadrap sur une peau irritée, ni si vous y êtes allergique.</translation>
     </message>
     <message id="step.leg_electrodes.left_leg.place.title">
         <source>Stick the 2 pads on your left leg</source>
@@ -3256,7 +3256,7 @@
     <message id="step.start.switch.why">
         <source>From now on the recorder saves your night.</source>
         <extracomment>Answer to &quot;Why this?&quot;: the recorder is started with a sliding switch.</extracomment>
-        <translation>À partir de maintenant, l’enregistreur garde votre nuit.</translation>
+        <translation>À partir de maintenant, l’enregistreur enregistre votre nuit.</translation>
     </message>
     <message id="step.start.set_time.title">
         <source>The recorder starts by itself</source>
@@ -3636,7 +3636,7 @@
     <message id="trouble.no_place.title">
         <source>The place for your diary is missing</source>
         <extracomment>Title of a page of trouble. No blame.</extracomment>
-        <translation>Il manque l’endroit de votre agenda du sommeil</translation>
+        <translation>L’endroit prévu pour l’agenda du sommeil manque</translation>
     </message>
     <message id="trouble.no_place.body">
         <source>All your notes are safe. If there is a memory stick, put it in and try again. If not, call your clinic. %1</source>
@@ -3741,17 +3741,17 @@
     <message id="sheet.night.light.advice">
         <source>Push each plug in once more and look again. Still wrong? Call %1, or keep the kit on and sleep.</source>
         <extracomment>Sheet: what to do when the light looks wrong in the night. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation>Enfoncez encore une fois chaque fiche et regardez de nouveau. Toujours pas bon ? Appelez le %1, ou gardez le matériel et dormez.</translation>
+        <translation>Enfoncez encore une fois chaque fiche et regardez de nouveau. Toujours pas bon ? Appelez le %1, ou gardez le matériel sur vous et dormez.</translation>
     </message>
     <message id="sheet.morning.title">
         <source>In the morning</source>
         <extracomment>Heading on the sheet: the diary, then taking the kit off.</extracomment>
-        <translation>Au matin</translation>
+        <translation>Le matin</translation>
     </message>
     <message id="sheet.morning.diary">
         <source>Leave the kit on for now. Fill in the paper diary on the last page first. Then take the kit off.</source>
         <extracomment>Sheet, under that heading. The diary is the last page of the sheet.</extracomment>
-        <translation>Gardez le matériel pour le moment. Remplissez d’abord l’agenda du sommeil sur papier, à la dernière page. Puis retirez le matériel.</translation>
+        <translation>Gardez le matériel sur vous pour le moment. Remplissez d’abord l’agenda du sommeil sur papier, à la dernière page. Puis retirez le matériel.</translation>
     </message>
     <message id="sheet.pack.body">
         <source>Put each part in the bag and tick it here.</source>
