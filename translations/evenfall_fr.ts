@@ -51,7 +51,7 @@
     <message id="night.what_should_i_do">
         <source>What should I do?</source>
         <extracomment>Night page, apart from what is noted: opens help for what to do right now.</extracomment>
-        <translation>Que dois-je faire ?</translation>
+        <translation>Que dois-je faire&#x202f;?</translation>
     </message>
     <message id="night.up_for_day">
         <source>Up for the day</source>
@@ -61,7 +61,7 @@
     <message id="night.up_confirm_title">
         <source>Are you up for the day?</source>
         <extracomment>Night page, asked once more before the night ends.</extracomment>
-        <translation>Debout pour la journée ?</translation>
+        <translation>Debout pour la journée&#x202f;?</translation>
     </message>
     <message id="night.up_confirm_yes">
         <source>Yes, end the night</source>
@@ -76,7 +76,7 @@
     <message id="night.which_title">
         <source>What came off?</source>
         <extracomment>Night page, asked so that the part can be noted.</extracomment>
-        <translation>Qu’est-ce qui s’est détaché ?</translation>
+        <translation>Qu’est-ce qui s’est détaché&#x202f;?</translation>
     </message>
     <message id="night.which_none">
         <source>None of these</source>
@@ -86,7 +86,7 @@
     <message id="night.still_on_title">
         <source>Is everything still on?</source>
         <extracomment>Night page, asked once when the person is back in bed.</extracomment>
-        <translation>Tout est-il encore en place ?</translation>
+        <translation>Tout est-il encore en place&#x202f;?</translation>
     </message>
     <message id="night.still_on_yes">
         <source>Yes, all on</source>
@@ -101,7 +101,7 @@
     <message id="night.help_title">
         <source>What is it?</source>
         <extracomment>Night page, heading of the help for right now.</extracomment>
-        <translation>Que se passe-t-il ?</translation>
+        <translation>Que se passe-t-il&#x202f;?</translation>
     </message>
     <message id="night.undo">
         <source>Undo</source>
@@ -151,7 +151,7 @@
     <message id="step.why">
         <source>Why this?</source>
         <extracomment>Small button on a step: explains why this part is needed.</extracomment>
-        <translation>Pourquoi ?</translation>
+        <translation>Pourquoi&#x202f;?</translation>
     </message>
     <message id="step.say_again">
         <source>Say it again</source>
@@ -161,7 +161,7 @@
     <message id="step.no_sound">
         <source>Why no sound?</source>
         <extracomment>Small button in place of &quot;Say it again&quot; when there is no sound: explains why.</extracomment>
-        <translation>Pourquoi pas de son ?</translation>
+        <translation>Pourquoi pas de son&#x202f;?</translation>
     </message>
     <message id="common.change">
         <source>Change</source>
@@ -191,7 +191,7 @@
     <message id="time.how_sure">
         <source>How sure are you?</source>
         <extracomment>Heading over four answers: exactly, about, between two times, not sure.</extracomment>
-        <translation>À quel point est-ce sûr ?</translation>
+        <translation>À quel point est-ce sûr&#x202f;?</translation>
     </message>
     <message id="time.exact">
         <source>Exactly then</source>
@@ -251,7 +251,7 @@
     <message id="finished.questions">
         <source>Questions? Call your clinic</source>
         <extracomment>Small heading over the clinic&apos;s number at the end.</extracomment>
-        <translation>Des questions ? Appelez votre clinique</translation>
+        <translation>Des questions&#x202f;? Appelez votre clinique</translation>
     </message>
     <message id="first.none">
         <source>None of these</source>
@@ -361,27 +361,27 @@
     <message id="event.awake_from">
         <source>When did you wake up?</source>
         <extracomment>Question about one time awake.</extracomment>
-        <translation>Quand ce réveil a-t-il commencé ?</translation>
+        <translation>Quand ce réveil a-t-il commencé&#x202f;?</translation>
     </message>
     <message id="event.awake_to">
         <source>When did you fall asleep again?</source>
         <extracomment>Question about the same time awake.</extracomment>
-        <translation>Quand avez-vous retrouvé le sommeil ?</translation>
+        <translation>Quand avez-vous retrouvé le sommeil&#x202f;?</translation>
     </message>
     <message id="event.off_from">
         <source>When did it come off: %1?</source>
         <extracomment>Question. %1: name of a part, such as &quot;finger clip&quot;.</extracomment>
-        <translation>Quand cela s’est-il détaché : %1 ?</translation>
+        <translation>Quand cela s’est-il détaché&#x202f;: %1&#x202f;?</translation>
     </message>
     <message id="event.off_to">
         <source>When was it back on: %1?</source>
         <extracomment>Question. %1: name of a part.</extracomment>
-        <translation>Quand avez-vous remis ceci en place : %1 ?</translation>
+        <translation>Quand avez-vous remis ceci en place&#x202f;: %1&#x202f;?</translation>
     </message>
     <message id="event.off_end">
         <source>Did you put it back on: %1?</source>
         <extracomment>Question with two answers. %1: name of a part.</extracomment>
-        <translation>Avez-vous remis ceci en place : %1 ?</translation>
+        <translation>Avez-vous remis ceci en place&#x202f;: %1&#x202f;?</translation>
     </message>
     <message id="event.off_end.yes">
         <source>Yes, I put it back on</source>
@@ -401,12 +401,12 @@
     <message id="result.picture_text">
         <source>Picture of the night: one row for each part, and one for sleep</source>
         <extracomment>The picture of the night, for screen readers. The same is said in words above it.</extracomment>
-        <translation>Image de la nuit : une ligne par élément et une pour le sommeil</translation>
+        <translation>Image de la nuit&#x202f;: une ligne par élément et une pour le sommeil</translation>
     </message>
     <message id="skin.question">
         <source>How does your skin look?</source>
         <extracomment>Question about the skin where tape was.</extracomment>
-        <translation>Comment est votre peau ?</translation>
+        <translation>Comment est votre peau&#x202f;?</translation>
     </message>
     <message id="trouble.again">
         <source>Try again</source>
@@ -421,7 +421,7 @@
     <message id="welcome.title">
         <source>Tonight: your sleep test at home</source>
         <extracomment>Title of the first page in the evening.</extracomment>
-        <translation>Ce soir : examen du sommeil à la maison</translation>
+        <translation>Ce soir&#x202f;: examen du sommeil à la maison</translation>
     </message>
     <message id="welcome.body">
         <source>Start about 30 minutes before bed. This page goes with you, step by step.</source>
@@ -446,7 +446,7 @@
     <message id="first.intro">
         <source>Is one of these true for you?</source>
         <extracomment>Stands over a list; each line of the list completes it.</extracomment>
-        <translation>L’une de ces phrases est-elle vraie pour vous ?</translation>
+        <translation>L’une de ces phrases est-elle vraie pour vous&#x202f;?</translation>
     </message>
     <message id="first.condition.tape_allergy">
         <source>I am allergic to tape</source>
@@ -486,7 +486,7 @@
     <message id="first.condition.cords">
         <source>Someone in my bed could get caught in cords: a small child, or a person who gets confused</source>
         <extracomment>Line in the list: someone in the bed who could get caught in cables and tubes.</extracomment>
-        <translation>Quelqu’un dans mon lit pourrait se prendre dans les câbles : un petit enfant, ou une personne qui perd ses repères</translation>
+        <translation>Quelqu’un dans mon lit pourrait se prendre dans les câbles&#x202f;: un petit enfant, ou une personne qui perd ses repères</translation>
     </message>
     <message id="call.title">
         <source>Call your clinic before you go on</source>
@@ -506,7 +506,7 @@
     <message id="call.emergency">
         <source>Chest pain, severe trouble breathing or fainting: take the kit off and call %1.</source>
         <extracomment>Caution. %1 is the local emergency number.</extracomment>
-        <translation>Douleur dans la poitrine, grande difficulté à respirer ou évanouissement : retirez le matériel et appelez le %1.</translation>
+        <translation>Douleur dans la poitrine, grande difficulté à respirer ou évanouissement&#x202f;: retirez le matériel et appelez le %1.</translation>
     </message>
     <message id="call.go_on">
         <source>I called. Go on</source>
@@ -516,7 +516,7 @@
     <message id="call.hours">
         <source>Open: %1</source>
         <extracomment>Opening hours of the clinic. %1 is days and times, such as &quot;Mon - Fri: 8:00 AM - 5:00 PM&quot;.</extracomment>
-        <translation>Ouvert : %1</translation>
+        <translation>Ouvert&#x202f;: %1</translation>
     </message>
     <message id="kit.title">
         <source>See that everything is here</source>
@@ -611,7 +611,7 @@
     <message id="check.title">
         <source>Is each part right?</source>
         <extracomment>Title of the page on which each sensor is looked at once more.</extracomment>
-        <translation>Tout est-il bien mis ?</translation>
+        <translation>Tout est-il bien mis&#x202f;?</translation>
     </message>
     <message id="check.body">
         <source>Look at each part in turn. Tap Yes if it is right.</source>
@@ -676,7 +676,7 @@
     <message id="light.title">
         <source>What does the light do?</source>
         <extracomment>Title of the page on which the person says what the recorder&apos;s light does.</extracomment>
-        <translation>Que fait le voyant ?</translation>
+        <translation>Que fait le voyant&#x202f;?</translation>
     </message>
     <message id="light.body">
         <source>Look at the light on the recorder. It may take %1 seconds. Then tap what you see.</source>
@@ -696,17 +696,17 @@
     <message id="light.look.one_short">
         <source>The %1 light: 1 short blink, then a pause</source>
         <extracomment>A way the light can look. %1 is a colour.</extracomment>
-        <translation>Le voyant %1 : 1 clignotement court, puis une pause</translation>
+        <translation>Le voyant %1&#x202f;: 1 clignotement court, puis une pause</translation>
     </message>
     <message id="light.look.short">
         <source>The %1 light: %2 short blinks, then a pause</source>
         <extracomment>A way the light can look. %1 is a colour, %2 a number from 2 on.</extracomment>
-        <translation>Le voyant %1 : %2 clignotements courts, puis une pause</translation>
+        <translation>Le voyant %1&#x202f;: %2 clignotements courts, puis une pause</translation>
     </message>
     <message id="light.look.long">
         <source>The %1 light: 1 long blink, again and again</source>
         <extracomment>A way the light can look. %1 is a colour.</extracomment>
-        <translation>Le voyant %1 : 1 clignotement long, encore et encore</translation>
+        <translation>Le voyant %1&#x202f;: 1 clignotement long, encore et encore</translation>
     </message>
     <message id="light.look.even">
         <source>The %1 light blinks evenly</source>
@@ -756,7 +756,7 @@
     <message id="light.then.call_clinic">
         <source>Call your clinic. Tap &quot;It looks different&quot; to see the number.</source>
         <extracomment>Said when the light that was tapped needs the clinic. &quot;It looks different&quot; is the button on the page that leads to the number.</extracomment>
-        <translation>Appelez votre clinique. Touchez « C’est différent » pour voir le numéro.</translation>
+        <translation>Appelez votre clinique. Touchez «&#x202f;C’est différent&#x202f;» pour voir le numéro.</translation>
     </message>
     <message id="light.recording_button">
         <source>It is recording. Go on</source>
@@ -771,7 +771,7 @@
     <message id="bed.line.bathroom">
         <source>Do you need the bathroom? Go now. Free the cables first, then walk.</source>
         <extracomment>Line on the page before the night.</extracomment>
-        <translation>Devez-vous aller aux toilettes ? Allez-y maintenant. Dégagez d’abord les câbles, puis marchez.</translation>
+        <translation>Devez-vous aller aux toilettes&#x202f;? Allez-y maintenant. Dégagez d’abord les câbles, puis marchez.</translation>
     </message>
     <message id="bed.line.phone">
         <source>Put your phone away from your pillow, but within reach.</source>
@@ -796,7 +796,7 @@
     <message id="bed.caution">
         <source>Nobody is watching you tonight. Chest pain, severe trouble breathing or fainting: take the kit off and call %1.</source>
         <extracomment>Caution on the page before the night. %1 is the local emergency number.</extracomment>
-        <translation>Personne ne vous surveille cette nuit. Douleur dans la poitrine, grande difficulté à respirer ou évanouissement : retirez le matériel et appelez le %1.</translation>
+        <translation>Personne ne vous surveille cette nuit. Douleur dans la poitrine, grande difficulté à respirer ou évanouissement&#x202f;: retirez le matériel et appelez le %1.</translation>
     </message>
     <message id="bed.main">
         <source>Lights out now</source>
@@ -806,42 +806,42 @@
     <message id="night.watch">
         <source>Nobody is watching. Chest pain, severe trouble breathing or fainting: take the kit off and call %1.</source>
         <extracomment>On every night page. %1 is the local emergency number. Short.</extracomment>
-        <translation>Personne ne vous surveille. Douleur dans la poitrine, grande difficulté à respirer ou évanouissement : retirez le matériel et appelez le %1.</translation>
+        <translation>Personne ne vous surveille. Douleur dans la poitrine, grande difficulté à respirer ou évanouissement&#x202f;: retirez le matériel et appelez le %1.</translation>
     </message>
     <message id="noted.awake">
         <source>Noted: awake</source>
         <extracomment>Answer to a tap at night; says what was noted.</extracomment>
-        <translation>Noté : vous ne dormez pas</translation>
+        <translation>Noté&#x202f;: vous ne dormez pas</translation>
     </message>
     <message id="noted.asleep">
         <source>Noted: going back to sleep</source>
         <extracomment>Answer to a tap at night; says what was noted.</extracomment>
-        <translation>Noté : vous vous remettez à dormir</translation>
+        <translation>Noté&#x202f;: vous vous remettez à dormir</translation>
     </message>
     <message id="noted.up">
         <source>Noted: getting up</source>
         <extracomment>Answer to a tap at night; says what was noted.</extracomment>
-        <translation>Noté : vous vous levez</translation>
+        <translation>Noté&#x202f;: vous vous levez</translation>
     </message>
     <message id="noted.back">
         <source>Noted: back in bed</source>
         <extracomment>Answer to a tap at night; says what was noted.</extracomment>
-        <translation>Noté : de retour au lit</translation>
+        <translation>Noté&#x202f;: de retour au lit</translation>
     </message>
     <message id="noted.off">
         <source>Noted: %1 is off</source>
         <extracomment>Answer to a tap at night; says what was noted. %1 is a part, such as &quot;finger clip&quot;.</extracomment>
-        <translation>Noté : %1, pas en place</translation>
+        <translation>Noté&#x202f;: %1, pas en place</translation>
     </message>
     <message id="noted.on">
         <source>Noted: %1 is back on</source>
         <extracomment>Answer to a tap at night; says what was noted. %1 is a part, such as &quot;finger clip&quot;.</extracomment>
-        <translation>Noté : %1, de nouveau en place</translation>
+        <translation>Noté&#x202f;: %1, de nouveau en place</translation>
     </message>
     <message id="noted.all_on">
         <source>Noted: everything is still on</source>
         <extracomment>Answer to a tap at night; says what was noted.</extracomment>
-        <translation>Noté : tout est encore en place</translation>
+        <translation>Noté&#x202f;: tout est encore en place</translation>
     </message>
     <message id="noted.undone">
         <source>Taken back: the last note</source>
@@ -851,27 +851,27 @@
     <message id="night.which.off">
         <source>What came off?</source>
         <extracomment>Heading over pictures of the parts.</extracomment>
-        <translation>Qu’est-ce qui s’est détaché ?</translation>
+        <translation>Qu’est-ce qui s’est détaché&#x202f;?</translation>
     </message>
     <message id="night.which.on">
         <source>What is back on?</source>
         <extracomment>Heading over pictures of the parts that are off.</extracomment>
-        <translation>Qu’est-ce qui est remis en place ?</translation>
+        <translation>Qu’est-ce qui est remis en place&#x202f;?</translation>
     </message>
     <message id="night.still_on">
         <source>Is everything still on?</source>
         <extracomment>Asked once when the person is back in bed.</extracomment>
-        <translation>Tout est-il encore en place ?</translation>
+        <translation>Tout est-il encore en place&#x202f;?</translation>
     </message>
     <message id="night.up_confirm">
         <source>Up for the day?</source>
         <extracomment>Asked before the night ends.</extracomment>
-        <translation>Debout pour la journée ?</translation>
+        <translation>Debout pour la journée&#x202f;?</translation>
     </message>
     <message id="night.help.title">
         <source>What should I do?</source>
         <extracomment>Heading of the help at night.</extracomment>
-        <translation>Que dois-je faire ?</translation>
+        <translation>Que dois-je faire&#x202f;?</translation>
     </message>
     <message id="night.help.off">
         <source>Something came off</source>
@@ -886,7 +886,7 @@
     <message id="night.help.light.advice">
         <source>Push each plug in once more and look again. Still wrong? Call the number below, or keep the kit on and sleep.</source>
         <extracomment>Advice at night, after the choice before this one. The clinic&apos;s number for the time when it is closed stands below.</extracomment>
-        <translation>Enfoncez encore une fois chaque fiche et regardez de nouveau. Toujours pas bon ? Appelez le numéro ci-dessous, ou gardez le matériel sur vous et dormez.</translation>
+        <translation>Enfoncez encore une fois chaque fiche et regardez de nouveau. Toujours pas bon&#x202f;? Appelez le numéro ci-dessous, ou gardez le matériel sur vous et dormez.</translation>
     </message>
     <message id="night.help.skin">
         <source>My skin itches or hurts</source>
@@ -906,7 +906,7 @@
     <message id="night.help.unwell.advice">
         <source>Nobody is watching. Chest pain, severe trouble breathing or fainting: take the kit off and call %1 now.</source>
         <extracomment>Advice at night after &quot;I feel ill&quot;. %1 is the local emergency number, which also stands below.</extracomment>
-        <translation>Personne ne vous surveille. Douleur dans la poitrine, grande difficulté à respirer ou évanouissement : retirez le matériel et appelez tout de suite le %1.</translation>
+        <translation>Personne ne vous surveille. Douleur dans la poitrine, grande difficulté à respirer ou évanouissement&#x202f;: retirez le matériel et appelez tout de suite le %1.</translation>
     </message>
     <message id="night.help.stop">
         <source>I want to stop</source>
@@ -971,7 +971,7 @@
     <message id="night.look_light">
         <source>Now look at the recorder&apos;s light. Does it show that it is recording? If not, push each plug in once more.</source>
         <extracomment>Night: after a part was put back on.</extracomment>
-        <translation>Regardez maintenant le voyant de l’enregistreur. Montre-t-il que l’enregistreur enregistre ? Sinon, enfoncez encore une fois chaque fiche.</translation>
+        <translation>Regardez maintenant le voyant de l’enregistreur. Montre-t-il que l’enregistreur enregistre&#x202f;? Sinon, enfoncez encore une fois chaque fiche.</translation>
     </message>
     <message id="morning.title">
         <source>Good morning</source>
@@ -986,7 +986,7 @@
     <message id="q.into_bed.title">
         <source>When did you get into bed?</source>
         <extracomment>Question in the morning, the title of its page. At most 45 characters.</extracomment>
-        <translation>À quelle heure étiez-vous au lit ?</translation>
+        <translation>À quelle heure étiez-vous au lit&#x202f;?</translation>
     </message>
     <message id="q.into_bed.short">
         <source>Into bed</source>
@@ -996,7 +996,7 @@
     <message id="q.lights_out.title">
         <source>When did you put the light out to sleep?</source>
         <extracomment>Question in the morning, the title of its page. At most 45 characters.</extracomment>
-        <translation>Quand avez-vous éteint pour dormir ?</translation>
+        <translation>Quand avez-vous éteint pour dormir&#x202f;?</translation>
     </message>
     <message id="q.lights_out.short">
         <source>Lights out</source>
@@ -1006,7 +1006,7 @@
     <message id="q.asleep_after.title">
         <source>How long after lights out did you sleep?</source>
         <extracomment>Question in the morning, the title of its page. At most 45 characters.</extracomment>
-        <translation>Temps pour vous endormir, lumière éteinte ?</translation>
+        <translation>Temps pour vous endormir, lumière éteinte&#x202f;?</translation>
     </message>
     <message id="q.asleep_after.short">
         <source>Time to fall asleep</source>
@@ -1016,7 +1016,7 @@
     <message id="q.awake.title">
         <source>Were you awake in the night?</source>
         <extracomment>Question in the morning, the title of its page. At most 45 characters.</extracomment>
-        <translation>Avez-vous eu des réveils dans la nuit ?</translation>
+        <translation>Avez-vous eu des réveils dans la nuit&#x202f;?</translation>
     </message>
     <message id="q.awake.short">
         <source>Awake at night</source>
@@ -1026,7 +1026,7 @@
     <message id="q.off.title">
         <source>Did any part come off in the night?</source>
         <extracomment>Question in the morning, the title of its page. At most 45 characters.</extracomment>
-        <translation>Un élément s’est-il détaché dans la nuit ?</translation>
+        <translation>Un élément s’est-il détaché dans la nuit&#x202f;?</translation>
     </message>
     <message id="q.off.short">
         <source>Parts that came off</source>
@@ -1036,7 +1036,7 @@
     <message id="q.final_waking.title">
         <source>When was your final waking this morning?</source>
         <extracomment>Question in the morning, the title of its page. At most 45 characters.</extracomment>
-        <translation>Quand était votre dernier réveil ce matin ?</translation>
+        <translation>Quand était votre dernier réveil ce matin&#x202f;?</translation>
     </message>
     <message id="q.final_waking.short">
         <source>Final waking</source>
@@ -1046,7 +1046,7 @@
     <message id="q.lights_on.title">
         <source>When did you stop trying to sleep?</source>
         <extracomment>Question in the morning, the title of its page. At most 45 characters. This is the time when the person turned the light on or gave up on more sleep.</extracomment>
-        <translation>Quand avez-vous cessé d’essayer de dormir ?</translation>
+        <translation>Quand avez-vous cessé d’essayer de dormir&#x202f;?</translation>
     </message>
     <message id="q.lights_on.short">
         <source>Lights on</source>
@@ -1056,7 +1056,7 @@
     <message id="q.out_of_bed.title">
         <source>When did you get up for the day?</source>
         <extracomment>Question in the morning, the title of its page. At most 45 characters.</extracomment>
-        <translation>Quand étiez-vous debout pour la journée ?</translation>
+        <translation>Quand étiez-vous debout pour la journée&#x202f;?</translation>
     </message>
     <message id="q.out_of_bed.short">
         <source>Up for the day</source>
@@ -1066,7 +1066,7 @@
     <message id="q.compare.title">
         <source>How was it next to your usual nights?</source>
         <extracomment>Question in the morning, the title of its page. At most 45 characters.</extracomment>
-        <translation>Cette nuit, comparée à vos autres nuits ?</translation>
+        <translation>Cette nuit, comparée à vos autres nuits&#x202f;?</translation>
     </message>
     <message id="q.compare.short">
         <source>Next to usual nights</source>
@@ -1076,7 +1076,7 @@
     <message id="q.comment.title">
         <source>What else should your clinic know?</source>
         <extracomment>Question in the morning, the title of its page. At most 45 characters.</extracomment>
-        <translation>Que doit savoir d’autre votre clinique ?</translation>
+        <translation>Que doit savoir d’autre votre clinique&#x202f;?</translation>
     </message>
     <message id="q.comment.short">
         <source>Your comment</source>
@@ -1096,7 +1096,7 @@
     <message id="q.hint.forgot_back">
         <source>You noted getting up at %1, but not coming back to bed. When was that?</source>
         <extracomment>Under the question about being awake. %1 is a time.</extracomment>
-        <translation>Vous avez noté un lever à %1, mais pas le retour au lit. À quelle heure était-ce ?</translation>
+        <translation>Vous avez noté un lever à %1, mais pas le retour au lit. À quelle heure était-ce&#x202f;?</translation>
     </message>
     <message id="q.compare.better">
         <source>Better than usual</source>
@@ -1176,17 +1176,17 @@
     <message id="answer.off_from_to">
         <source>%1: off %2 to %3</source>
         <extracomment>A part that came off. %1 is the part, %2 and %3 are times.</extracomment>
-        <translation>%1 : pas en place de %2 à %3</translation>
+        <translation>%1&#x202f;: pas en place de %2 à %3</translation>
     </message>
     <message id="answer.off_from">
         <source>%1: off from %2</source>
         <extracomment>A part that came off and stayed off. %1 is the part, %2 a time.</extracomment>
-        <translation>%1 : pas en place dès %2</translation>
+        <translation>%1&#x202f;: pas en place dès %2</translation>
     </message>
     <message id="answer.off_soon">
         <source>%1: off since some time between %2 and %3</source>
         <extracomment>A part that came off, nobody knows when. %1 is the part, %2 and %3 are times.</extracomment>
-        <translation>%1 : pas en place depuis un moment entre %2 et %3</translation>
+        <translation>%1&#x202f;: pas en place depuis un moment entre %2 et %3</translation>
     </message>
     <message id="day.evening">
         <source>%1 evening</source>
@@ -1231,27 +1231,27 @@
     <message id="puzzle.lights_on_before_lights_out">
         <source>Lights on would come before lights out. Which time should change?</source>
         <extracomment>On that page: why they do not fit. Buttons below change one of them or leave both.</extracomment>
-        <translation>La lumière serait allumée avant d’être éteinte. Quelle heure faut-il changer ?</translation>
+        <translation>La lumière serait allumée avant d’être éteinte. Quelle heure faut-il changer&#x202f;?</translation>
     </message>
     <message id="puzzle.outside_night">
         <source>This would be before or after your night. Which time should change?</source>
         <extracomment>On that page: why they do not fit. Buttons below change one of them or leave both.</extracomment>
-        <translation>Ce moment serait avant ou après votre nuit. Quelle heure faut-il changer ?</translation>
+        <translation>Ce moment serait avant ou après votre nuit. Quelle heure faut-il changer&#x202f;?</translation>
     </message>
     <message id="puzzle.longer_than_bed">
         <source>The times asleep and awake add up to more than the time in bed. Which should change?</source>
         <extracomment>On that page: why they do not fit. Buttons below change one of them or leave both.</extracomment>
-        <translation>Le temps de sommeil et le temps de réveil dépassent ensemble le temps au lit. Que faut-il changer ?</translation>
+        <translation>Le temps de sommeil et le temps de réveil dépassent ensemble le temps au lit. Que faut-il changer&#x202f;?</translation>
     </message>
     <message id="puzzle.too_long">
         <source>The night would be longer than 24 hours. Which time should change?</source>
         <extracomment>On that page: why they do not fit. Buttons below change one of them or leave both.</extracomment>
-        <translation>La nuit durerait plus de 24 heures. Quelle heure faut-il changer ?</translation>
+        <translation>La nuit durerait plus de 24 heures. Quelle heure faut-il changer&#x202f;?</translation>
     </message>
     <message id="puzzle.order">
         <source>These times are the wrong way around: %1, %2. Which time should change?</source>
         <extracomment>On that page: why they do not fit. Buttons below change one of them or leave both. %1 and %2 are names of questions, such as &quot;Into bed&quot;.</extracomment>
-        <translation>Ces heures sont dans le mauvais ordre : %1, %2. Quelle heure faut-il changer ?</translation>
+        <translation>Ces heures sont dans le mauvais ordre&#x202f;: %1, %2. Quelle heure faut-il changer&#x202f;?</translation>
     </message>
     <message id="result.sentence.enough">
         <source>From your notes, this looks like a long enough night. You can pack the kit.</source>
@@ -1276,17 +1276,17 @@
     <message id="result.range">
         <source>Hours with the needed sensors in place: about %1 to %2</source>
         <extracomment>Under that sentence. %1 and %2 are numbers of hours, such as &quot;5&quot; and &quot;6 and a half&quot;.</extracomment>
-        <translation>Heures avec les capteurs nécessaires en place : environ %1 à %2</translation>
+        <translation>Heures avec les capteurs nécessaires en place&#x202f;: environ %1 à %2</translation>
     </message>
     <message id="result.range_one">
         <source>Hours with the needed sensors in place: about %1</source>
         <extracomment>Under that sentence. %1 is a number of hours, such as &quot;6 and a half&quot;.</extracomment>
-        <translation>Heures avec les capteurs nécessaires en place : environ %1</translation>
+        <translation>Heures avec les capteurs nécessaires en place&#x202f;: environ %1</translation>
     </message>
     <message id="result.under_one">
         <source>Hours with the needed sensors in place: less than 1</source>
         <extracomment>Under that sentence.</extracomment>
-        <translation>Heures avec les capteurs nécessaires en place : moins de 1</translation>
+        <translation>Heures avec les capteurs nécessaires en place&#x202f;: moins de 1</translation>
     </message>
     <message id="result.half">
         <source>%1 and a half</source>
@@ -1306,7 +1306,7 @@
     <message id="result.clinic">
         <source>Your clinic decides from the recording. Questions? Call %1.</source>
         <extracomment>Near the result. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation>Votre clinique décide d’après l’enregistrement. Des questions ? Appelez le %1.</translation>
+        <translation>Votre clinique décide d’après l’enregistrement. Des questions&#x202f;? Appelez le %1.</translation>
     </message>
     <message id="result.lane.sleep">
         <source>Asleep</source>
@@ -1371,7 +1371,7 @@
     <message id="off.tape.caution">
         <source>Do not tear it off: that can hurt your skin. If it sticks hard, wet it with warm water first.</source>
         <extracomment>Caution on that page.</extracomment>
-        <translation>Ne l’arrachez pas : cela peut blesser votre peau. S’il colle fort, mouillez-le d’abord avec de l’eau tiède.</translation>
+        <translation>Ne l’arrachez pas&#x202f;: cela peut blesser votre peau. S’il colle fort, mouillez-le d’abord avec de l’eau tiède.</translation>
     </message>
     <message id="off.rest.title">
         <source>Take off the rest of the kit</source>
@@ -1401,7 +1401,7 @@
     <message id="skin.hurt.advice">
         <source>Do not rub or cover the spot. Is it still red, torn or blistered after 30 minutes? Call your clinic: %1.</source>
         <extracomment>On the same page, when the person said that the skin is red or hurts. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation>Ne frottez pas et ne couvrez pas cet endroit. Est-il encore rouge, déchiré ou avec une cloque après 30 minutes ? Appelez votre clinique : %1.</translation>
+        <translation>Ne frottez pas et ne couvrez pas cet endroit. Est-il encore rouge, déchiré ou avec une cloque après 30 minutes&#x202f;? Appelez votre clinique&#x202f;: %1.</translation>
     </message>
     <message id="pack.title">
         <source>Pack the kit</source>
@@ -1441,12 +1441,12 @@
     <message id="finished.no_record">
         <source>Your notes are safe, but the record could not be written: %1</source>
         <extracomment>On the last page, when the record could not be written. %1 is the reason.</extracomment>
-        <translation>Vos notes sont en sécurité, mais le dossier n’a pas pu être enregistré : %1</translation>
+        <translation>Vos notes sont en sécurité, mais le dossier n’a pas pu être enregistré&#x202f;: %1</translation>
     </message>
     <message id="finished.keep">
         <source>Bring the tablet back too. Leave it as it is: your diary is on it.</source>
         <extracomment>On the last page, about the tablet.</extracomment>
-        <translation>Rapportez aussi la tablette. Laissez-la comme elle est : elle contient votre agenda du sommeil.</translation>
+        <translation>Rapportez aussi la tablette. Laissez-la comme elle est&#x202f;: elle contient votre agenda du sommeil.</translation>
     </message>
     <message id="trouble.disk_full.title">
         <source>The tablet is full</source>
@@ -2316,7 +2316,7 @@
     <message id="help.start.set_time.2.question">
         <source>I am late. Has it started yet?</source>
         <extracomment>A fault as the person would say it. On the page: the recorder starts by itself at a set time.</extracomment>
-        <translation>Je suis en retard. A-t-il déjà démarré ?</translation>
+        <translation>Je suis en retard. A-t-il déjà démarré&#x202f;?</translation>
     </message>
     <message id="help.start.set_time.2.fix">
         <source>Go on and look at the light. It shows if the recorder is recording.</source>
@@ -2326,7 +2326,7 @@
     <message id="part.label">
         <source>Now: %1</source>
         <extracomment>Small line over the title of a step. %1 is the name of a part, such as &quot;chest belt&quot;.</extracomment>
-        <translation>Maintenant : %1</translation>
+        <translation>Maintenant&#x202f;: %1</translation>
     </message>
     <message id="part.effort_belt.chest">
         <source>chest belt</source>
@@ -2476,12 +2476,12 @@
     <message id="step.ready.tape.title">
         <source>Tape strips to tear off: %1 (%2 cm each)</source>
         <extracomment>Title of the page: getting ready: strips of tape are torn off before they are needed. Next to a picture of it. At most 45 characters. %1 is the number of strips, %2 the length of each in cm.</extracomment>
-        <translation>Bandes de sparadrap à couper : %1 (%2 cm)</translation>
+        <translation>Bandes de sparadrap à couper&#x202f;: %1 (%2 cm)</translation>
     </message>
     <message id="step.ready.tape.body">
         <source>Tear off this many strips: %1. Make each about %2 cm long. Hang them by one end on the edge of a table.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: getting ready: strips of tape are torn off before they are needed. %1 is the number of strips, %2 the length of each in cm.</extracomment>
-        <translation>Coupez ce nombre de bandes : %1. Chacune mesure environ %2 cm. Accrochez-les par un bout au bord d’une table.</translation>
+        <translation>Coupez ce nombre de bandes&#x202f;: %1. Chacune mesure environ %2 cm. Accrochez-les par un bout au bord d’une table.</translation>
     </message>
     <message id="step.ready.tape.right">
         <source>All strips hang ready, and you can reach them with ease.</source>
@@ -2496,7 +2496,7 @@
     <message id="step.ready.tape.caution">
         <source>Does tape make your skin itch, sore or red? Do not use it. Call your clinic first. Never put tape on sore or broken skin.</source>
         <extracomment>Caution in a box on this page: getting ready: strips of tape are torn off before they are needed.</extracomment>
-        <translation>Sous le sparadrap, la peau vous gratte, rougit ou fait mal ? N’en mettez pas. Appelez d’abord votre clinique. Ne collez jamais de sparadrap sur une peau irritée ou blessée.</translation>
+        <translation>Sous le sparadrap, la peau vous gratte, rougit ou fait mal&#x202f;? N’en mettez pas. Appelez d’abord votre clinique. Ne collez jamais de sparadrap sur une peau irritée ou blessée.</translation>
     </message>
     <message id="step.effort_belt.chest.wrap.title">
         <source>Close the belt around your chest</source>
@@ -2621,17 +2621,17 @@
     <message id="step.plug.push.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>Trouvez les mêmes traits : %1</translation>
+        <translation>Trouvez les mêmes traits&#x202f;: %1</translation>
     </message>
     <message id="step.plug.push.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug straight in.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). %1 is the number of ridges.</extracomment>
-        <translation>Touchez les traits en relief de la fiche : %1. Trouvez la prise de l’enregistreur qui en a autant. Enfoncez la fiche bien droit.</translation>
+        <translation>Touchez les traits en relief de la fiche&#x202f;: %1. Trouvez la prise de l’enregistreur qui en a autant. Enfoncez la fiche bien droit.</translation>
     </message>
     <message id="step.plug.push.right">
         <source>It is in all the way. Ridges on plug and port: %1.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). %1 is the number of ridges.</extracomment>
-        <translation>Elle est enfoncée jusqu’au fond. Traits en relief sur la fiche et la prise : %1.</translation>
+        <translation>Elle est enfoncée jusqu’au fond. Traits en relief sur la fiche et la prise&#x202f;: %1.</translation>
     </message>
     <message id="step.plug.push.why">
         <source>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</source>
@@ -2656,22 +2656,22 @@
     <message id="step.plug.push.smooth.why">
         <source>Each plug has its own port. This one is smooth, so you can feel it even in the dark.</source>
         <extracomment>Answer to &quot;Why this?&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
-        <translation>Chaque fiche a sa prise. Celle-ci est lisse : vous pouvez la sentir même dans le noir.</translation>
+        <translation>Chaque fiche a sa prise. Celle-ci est lisse&#x202f;: vous pouvez la sentir même dans le noir.</translation>
     </message>
     <message id="step.plug.twist.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>Trouvez les mêmes traits : %1</translation>
+        <translation>Trouvez les mêmes traits&#x202f;: %1</translation>
     </message>
     <message id="step.plug.twist.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug in and turn it clockwise until it stops.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). %1 is the number of ridges.</extracomment>
-        <translation>Touchez les traits en relief de la fiche : %1. Trouvez la prise de l’enregistreur qui en a autant. Enfoncez la fiche et tournez-la dans le sens des aiguilles d’une montre jusqu’au bout.</translation>
+        <translation>Touchez les traits en relief de la fiche&#x202f;: %1. Trouvez la prise de l’enregistreur qui en a autant. Enfoncez la fiche et tournez-la dans le sens des aiguilles d’une montre jusqu’au bout.</translation>
     </message>
     <message id="step.plug.twist.right">
         <source>It turns no further. Ridges on plug and port: %1.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). %1 is the number of ridges.</extracomment>
-        <translation>Elle ne tourne plus. Traits en relief sur la fiche et la prise : %1.</translation>
+        <translation>Elle ne tourne plus. Traits en relief sur la fiche et la prise&#x202f;: %1.</translation>
     </message>
     <message id="step.plug.twist.why">
         <source>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</source>
@@ -2696,22 +2696,22 @@
     <message id="step.plug.twist.smooth.why">
         <source>Each plug has its own port. This one is smooth, so you can feel it even in the dark.</source>
         <extracomment>Answer to &quot;Why this?&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
-        <translation>Chaque fiche a sa prise. Celle-ci est lisse : vous pouvez la sentir même dans le noir.</translation>
+        <translation>Chaque fiche a sa prise. Celle-ci est lisse&#x202f;: vous pouvez la sentir même dans le noir.</translation>
     </message>
     <message id="step.plug.snap.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>Trouvez les mêmes traits : %1</translation>
+        <translation>Trouvez les mêmes traits&#x202f;: %1</translation>
     </message>
     <message id="step.plug.snap.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Press the plug until it snaps.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). %1 is the number of ridges.</extracomment>
-        <translation>Touchez les traits en relief de la fiche : %1. Trouvez la prise de l’enregistreur qui en a autant. Appuyez sur la fiche jusqu’au clic.</translation>
+        <translation>Touchez les traits en relief de la fiche&#x202f;: %1. Trouvez la prise de l’enregistreur qui en a autant. Appuyez sur la fiche jusqu’au clic.</translation>
     </message>
     <message id="step.plug.snap.right">
         <source>You felt it snap. Ridges on plug and port: %1.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). %1 is the number of ridges.</extracomment>
-        <translation>Vous avez senti le clic. Traits en relief sur la fiche et la prise : %1.</translation>
+        <translation>Vous avez senti le clic. Traits en relief sur la fiche et la prise&#x202f;: %1.</translation>
     </message>
     <message id="step.plug.snap.why">
         <source>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</source>
@@ -2736,7 +2736,7 @@
     <message id="step.plug.snap.smooth.why">
         <source>Each plug has its own port. This one is smooth, so you can feel it even in the dark.</source>
         <extracomment>Answer to &quot;Why this?&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
-        <translation>Chaque fiche a sa prise. Celle-ci est lisse : vous pouvez la sentir même dans le noir.</translation>
+        <translation>Chaque fiche a sa prise. Celle-ci est lisse&#x202f;: vous pouvez la sentir même dans le noir.</translation>
     </message>
     <message id="step.nasal_cannula.prongs.title">
         <source>Put the 2 prongs in your nose</source>
@@ -3296,7 +3296,7 @@
     <message id="q.tried_to_sleep_after_waking.title">
         <source>How long did you try to sleep after that?</source>
         <extracomment>Question in the morning, the title of its page. At most 45 characters. After the final waking: staying in bed and trying to sleep again.</extracomment>
-        <translation>Temps passé ensuite à essayer de dormir ?</translation>
+        <translation>Temps passé ensuite à essayer de dormir&#x202f;?</translation>
     </message>
     <message id="q.tried_to_sleep_after_waking.short">
         <source>Trying to sleep after that</source>
@@ -3306,7 +3306,7 @@
     <message id="q.slept.title">
         <source>How long did you sleep, all in all?</source>
         <extracomment>Question in the morning, the title of its page. At most 45 characters. The person&apos;s own idea.</extracomment>
-        <translation>Combien de temps avez-vous dormi en tout ?</translation>
+        <translation>Combien de temps avez-vous dormi en tout&#x202f;?</translation>
     </message>
     <message id="q.slept.short">
         <source>Sleep, all in all</source>
@@ -3351,7 +3351,7 @@
     <message id="hour.twice">
         <source>%1 came twice that night. Which one do you mean?</source>
         <extracomment>Question, on the night when the clocks go back. %1 is a time.</extracomment>
-        <translation>L’heure %1 est venue deux fois cette nuit-là. Laquelle voulez-vous dire ?</translation>
+        <translation>L’heure %1 est venue deux fois cette nuit-là. Laquelle voulez-vous dire&#x202f;?</translation>
     </message>
     <message id="hour.twice_why">
         <source>The clocks went back, so one hour came 2 times.</source>
@@ -3361,12 +3361,12 @@
     <message id="hour.never">
         <source>%1 did not come that night. Which time do you mean?</source>
         <extracomment>Question, on the night when the clocks go forward. %1 is a time.</extracomment>
-        <translation>L’heure %1 n’a pas existé cette nuit-là. Quelle heure voulez-vous dire ?</translation>
+        <translation>L’heure %1 n’a pas existé cette nuit-là. Quelle heure voulez-vous dire&#x202f;?</translation>
     </message>
     <message id="hour.never_why">
         <source>The clocks went forward and left it out.</source>
         <extracomment>Under that question.</extracomment>
-        <translation>On a avancé l’heure : celle-ci a été sautée.</translation>
+        <translation>On a avancé l’heure&#x202f;: celle-ci a été sautée.</translation>
     </message>
     <message id="hour.before_back">
         <source>%1, before the clocks went back</source>
@@ -3426,7 +3426,7 @@
     <message id="evening.day.title">
         <source>Was today a usual day?</source>
         <extracomment>Question of the evening. It may be skipped.</extracomment>
-        <translation>Cette journée était-elle comme d’habitude ?</translation>
+        <translation>Cette journée était-elle comme d’habitude&#x202f;?</translation>
     </message>
     <message id="evening.day.usual">
         <source>Yes, a usual day</source>
@@ -3441,7 +3441,7 @@
     <message id="evening.nap.title">
         <source>Did you nap today?</source>
         <extracomment>Question of the evening. It may be skipped.</extracomment>
-        <translation>Avez-vous fait la sieste aujourd’hui ?</translation>
+        <translation>Avez-vous fait la sieste aujourd’hui&#x202f;?</translation>
     </message>
     <message id="evening.nap.none">
         <source>No nap</source>
@@ -3461,7 +3461,7 @@
     <message id="evening.caffeine.title">
         <source>When was your last coffee, tea or cola?</source>
         <extracomment>Question of the evening: the last drink of the day with caffeine. It may be skipped.</extracomment>
-        <translation>Quand était votre dernier café, thé ou cola ?</translation>
+        <translation>Quand était votre dernier café, thé ou cola&#x202f;?</translation>
     </message>
     <message id="evening.caffeine.none">
         <source>None after noon</source>
@@ -3481,7 +3481,7 @@
     <message id="evening.alcohol.title">
         <source>Did you drink alcohol this evening?</source>
         <extracomment>Question of the evening. No blame. It may be skipped.</extracomment>
-        <translation>Avez-vous bu de l’alcool ce soir ?</translation>
+        <translation>Avez-vous bu de l’alcool ce soir&#x202f;?</translation>
     </message>
     <message id="evening.alcohol.none">
         <source>No</source>
@@ -3501,7 +3501,7 @@
     <message id="evening.medicines.title">
         <source>Did you take your medicines as usual?</source>
         <extracomment>Question of the evening. It advises nothing. It may be skipped.</extracomment>
-        <translation>Médicaments pris comme d’habitude ?</translation>
+        <translation>Médicaments pris comme d’habitude&#x202f;?</translation>
     </message>
     <message id="evening.medicines.usual">
         <source>Yes, or I take none</source>
@@ -3596,17 +3596,17 @@
     <message id="event.untimed.times">
         <source>About how many times?</source>
         <extracomment>Question after that button.</extracomment>
-        <translation>Combien de fois environ ?</translation>
+        <translation>Combien de fois environ&#x202f;?</translation>
     </message>
     <message id="event.untimed.minutes">
         <source>How long were you awake, all in all?</source>
         <extracomment>Question after that one: all these times together.</extracomment>
-        <translation>Combien de temps sans dormir, en tout ?</translation>
+        <translation>Combien de temps sans dormir, en tout&#x202f;?</translation>
     </message>
     <message id="answer.untimed">
         <source>Awake, hour not known. How many times: %1. Minutes in all: %2</source>
         <extracomment>Times awake that nobody knows the hour of. %1: how many. %2: minutes together.</extracomment>
-        <translation>Réveils sans heure connue. Nombre : %1. Minutes en tout : %2</translation>
+        <translation>Réveils sans heure connue. Nombre&#x202f;: %1. Minutes en tout&#x202f;: %2</translation>
     </message>
     <message id="morning.gap">
         <source>This tablet was off for some time between %1 and %2. Please add what it could not note.</source>
@@ -3616,7 +3616,7 @@
     <message id="q.hint.gap">
         <source>The tablet was off for some time between %1 and %2. Did anything happen then?</source>
         <extracomment>Under a question about the night, for the same reason. %1 and %2 are times.</extracomment>
-        <translation>La tablette était éteinte un moment entre %1 et %2. S’est-il passé quelque chose ?</translation>
+        <translation>La tablette était éteinte un moment entre %1 et %2. S’est-il passé quelque chose&#x202f;?</translation>
     </message>
     <message id="finished.skin">
         <source>Look at your skin once more at %1. Leave this page open and we will ask.</source>
@@ -3631,7 +3631,7 @@
     <message id="skin.again.hurt">
         <source>Do not rub or cover the spot. Call your clinic: %1.</source>
         <extracomment>Half an hour later, when the skin is still sore. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation>Ne frottez pas et ne couvrez pas cet endroit. Appelez votre clinique : %1.</translation>
+        <translation>Ne frottez pas et ne couvrez pas cet endroit. Appelez votre clinique&#x202f;: %1.</translation>
     </message>
     <message id="trouble.no_place.title">
         <source>The place for your diary is missing</source>
@@ -3651,7 +3651,7 @@
     <message id="sheet.call">
         <source>Questions or trouble? Call</source>
         <extracomment>Sheet, over the clinic&apos;s phone number in very large type.</extracomment>
-        <translation>Une question, un problème ? Appelez</translation>
+        <translation>Une question, un problème&#x202f;? Appelez</translation>
     </message>
     <message id="sheet.code">
         <source>Study code</source>
@@ -3671,7 +3671,7 @@
     <message id="sheet.bag.missing">
         <source>Is something missing? Call your clinic: %1.</source>
         <extracomment>Sheet, under that list. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation>Il manque quelque chose ? Appelez votre clinique : %1.</translation>
+        <translation>Il manque quelque chose&#x202f;? Appelez votre clinique&#x202f;: %1.</translation>
     </message>
     <message id="sheet.before.title">
         <source>Before bed</source>
@@ -3706,7 +3706,7 @@
     <message id="sheet.light.other">
         <source>Does the light do something else? Call your clinic: %1.</source>
         <extracomment>Sheet, under the list of what the light can look like. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation>Le voyant fait autre chose ? Appelez votre clinique : %1.</translation>
+        <translation>Le voyant fait autre chose&#x202f;? Appelez votre clinique&#x202f;: %1.</translation>
     </message>
     <message id="sheet.light.start_again">
         <source>Start the recorder once more. Then look at the light again.</source>
@@ -3716,7 +3716,7 @@
     <message id="sheet.light.call_clinic">
         <source>Call your clinic: %1.</source>
         <extracomment>Sheet: what to do when the light shows a fault. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation>Appelez votre clinique : %1.</translation>
+        <translation>Appelez votre clinique&#x202f;: %1.</translation>
     </message>
     <message id="sheet.night.title">
         <source>In the night</source>
@@ -3741,7 +3741,7 @@
     <message id="sheet.night.light.advice">
         <source>Push each plug in once more and look again. Still wrong? Call %1, or keep the kit on and sleep.</source>
         <extracomment>Sheet: what to do when the light looks wrong in the night. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation>Enfoncez encore une fois chaque fiche et regardez de nouveau. Toujours pas bon ? Appelez le %1, ou gardez le matériel sur vous et dormez.</translation>
+        <translation>Enfoncez encore une fois chaque fiche et regardez de nouveau. Toujours pas bon&#x202f;? Appelez le %1, ou gardez le matériel sur vous et dormez.</translation>
     </message>
     <message id="sheet.morning.title">
         <source>In the morning</source>
@@ -3791,7 +3791,7 @@
     <message id="sheet.diary.off">
         <source>Off: %1</source>
         <extracomment>Paper diary, name of a row of the grid: while this part was off. %1 is a part.</extracomment>
-        <translation>Pas en place : %1</translation>
+        <translation>Pas en place&#x202f;: %1</translation>
     </message>
     <message id="sheet.diary.hours">
         <source>hours</source>
