@@ -456,7 +456,7 @@
     <message id="first.condition.broken_skin">
         <source>My skin is sore or broken where tape or pads go</source>
         <extracomment>Line in the list &quot;Is one of these true for you?&quot;.</extracomment>
-        <translation>Ma peau est irritée ou blessée là où je dois coller le sparadrap ou les électrodes</translation>
+        <translation>Ma peau est irritée ou blessée là où vont le sparadrap ou les électrodes</translation>
     </message>
     <message id="first.condition.oxygen">
         <source>I use oxygen or a breathing machine</source>
@@ -856,7 +856,7 @@
     <message id="night.which.on">
         <source>What is back on?</source>
         <extracomment>Heading over pictures of the parts that are off.</extracomment>
-        <translation>Qu’est-ce qui est remis en place&#x202f;?</translation>
+        <translation>Qu’avez-vous remis en place&#x202f;?</translation>
     </message>
     <message id="night.still_on">
         <source>Is everything still on?</source>
@@ -1151,7 +1151,7 @@
     <message id="answer.skipped">
         <source>Skipped</source>
         <extracomment>In the list of answers: the question was skipped.</extracomment>
-        <translation>Question passée</translation>
+        <translation>Sans réponse</translation>
     </message>
     <message id="answer.unsure">
         <source>Not sure</source>
@@ -1301,7 +1301,7 @@
     <message id="result.gaps">
         <source>Short gaps are common and no one&apos;s fault.</source>
         <extracomment>After that sentence.</extracomment>
-        <translation>Les petites interruptions sont courantes et ce n’est la faute de personne.</translation>
+        <translation>Les petites coupures sont courantes. Ce n’est la faute de personne.</translation>
     </message>
     <message id="result.clinic">
         <source>Your clinic decides from the recording. Questions? Call %1.</source>
@@ -2631,7 +2631,7 @@
     <message id="step.plug.push.right">
         <source>It is in all the way. Ridges on plug and port: %1.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). %1 is the number of ridges.</extracomment>
-        <translation>Elle est enfoncée jusqu’au fond. Traits en relief sur la fiche et la prise&#x202f;: %1.</translation>
+        <translation>Elle est enfoncée jusqu’au fond. Traits sur la fiche et la prise&#x202f;: %1.</translation>
     </message>
     <message id="step.plug.push.why">
         <source>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</source>
@@ -2671,7 +2671,7 @@
     <message id="step.plug.twist.right">
         <source>It turns no further. Ridges on plug and port: %1.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). %1 is the number of ridges.</extracomment>
-        <translation>Elle ne tourne plus. Traits en relief sur la fiche et la prise&#x202f;: %1.</translation>
+        <translation>Elle ne tourne plus. Traits sur la fiche et la prise&#x202f;: %1.</translation>
     </message>
     <message id="step.plug.twist.why">
         <source>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</source>
@@ -2711,7 +2711,7 @@
     <message id="step.plug.snap.right">
         <source>You felt it snap. Ridges on plug and port: %1.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). %1 is the number of ridges.</extracomment>
-        <translation>Vous avez senti le clic. Traits en relief sur la fiche et la prise&#x202f;: %1.</translation>
+        <translation>Vous avez senti le clic. Traits sur la fiche et la prise&#x202f;: %1.</translation>
     </message>
     <message id="step.plug.snap.why">
         <source>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</source>
@@ -3176,7 +3176,7 @@
     <message id="step.leg_electrodes.left_leg.place.body">
         <source>Stick 1 above the other on the outer front of your left lower leg. Tape their cable flat with 1 strip.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: 2 pads (leg electrodes) stick on the outer front of the left lower leg; tape holds their cable.</extracomment>
-        <translation>Collez-les l’une au-dessus de l’autre, entre votre genou et votre cheville gauche, devant, du côté extérieur. Fixez leur câble à plat avec 1 bande de sparadrap.</translation>
+        <translation>Collez-les l’une au-dessus de l’autre, entre votre genou et votre cheville gauche, devant, côté extérieur. Collez leur câble à plat avec 1 bande de sparadrap.</translation>
     </message>
     <message id="step.leg_electrodes.left_leg.place.right">
         <source>Both pads stick flat, and the cable does not pull when you bend your knee.</source>
@@ -3201,7 +3201,7 @@
     <message id="step.leg_electrodes.right_leg.place.body">
         <source>Stick 1 above the other on the outer front of your right lower leg. Tape their cable flat with 1 strip.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: 2 pads (leg electrodes) stick on the outer front of the right lower leg; tape holds their cable.</extracomment>
-        <translation>Collez-les l’une au-dessus de l’autre, entre votre genou et votre cheville droite, devant, du côté extérieur. Fixez leur câble à plat avec 1 bande de sparadrap.</translation>
+        <translation>Collez-les l’une au-dessus de l’autre, entre votre genou et votre cheville droite, devant, côté extérieur. Collez leur câble à plat avec 1 bande de sparadrap.</translation>
     </message>
     <message id="step.leg_electrodes.right_leg.place.right">
         <source>Both pads stick flat, and the cable does not pull when you bend your knee.</source>
@@ -3336,12 +3336,12 @@
     <message id="hour.note_twice">
         <source>%1 came twice that night. We will ask which one.</source>
         <extracomment>Note beside a time, on the night when the clocks go back. %1 is a time.</extracomment>
-        <translation>L’heure %1 est venue deux fois cette nuit-là. Nous demanderons laquelle.</translation>
+        <translation>L’heure %1 est venue deux fois cette nuit-là. Nous vous demanderons laquelle.</translation>
     </message>
     <message id="hour.note_never">
         <source>%1 did not come that night. We will ask what you mean.</source>
         <extracomment>Note beside a time, on the night when the clocks go forward. %1 is a time.</extracomment>
-        <translation>L’heure %1 n’a pas existé cette nuit-là. Nous demanderons ce que vous voulez dire.</translation>
+        <translation>L’heure %1 n’a pas existé cette nuit-là. Nous vous demanderons laquelle.</translation>
     </message>
     <message id="hour.note_either">
         <source>%1, the first or the second one</source>
@@ -3526,7 +3526,7 @@
     <message id="signal.calm.body">
         <source>A short check of the sensors. Sit or lie still and breathe as you like.</source>
         <extracomment>Under it.</extracomment>
-        <translation>C’est un court contrôle des capteurs. Restez en position assise ou allongée, sans bouger. Respirez comme vous voulez.</translation>
+        <translation>Un court contrôle des capteurs. Sur une chaise ou au lit, ne bougez pas. Respirez comme vous voulez.</translation>
     </message>
     <message id="signal.deep.title">
         <source>Take 3 deep breaths</source>
@@ -3791,7 +3791,7 @@
     <message id="sheet.diary.off">
         <source>Off: %1</source>
         <extracomment>Paper diary, name of a row of the grid: while this part was off. %1 is a part.</extracomment>
-        <translation>Pas en place&#x202f;: %1</translation>
+        <translation>Détaché&#x202f;: %1</translation>
     </message>
     <message id="sheet.diary.hours">
         <source>hours</source>
