@@ -496,7 +496,7 @@
     <message id="call.body">
         <source>Tell them what is true for you. They decide if you can use the kit tonight. Do not change your treatment on your own.</source>
         <extracomment>Under that title. The clinic decides; the person changes nothing on their own.</extracomment>
-        <translation>Dites-lui ce qui est vrai pour vous. La clinique décide si vous pouvez utiliser le matériel ce soir. Ne changez rien vous-même à votre traitement.</translation>
+        <translation>Dites-lui ce qui est vrai. Elle décide si vous pouvez utiliser le matériel ce soir. Ne changez rien vous-même à votre traitement.</translation>
     </message>
     <message id="call.outside_hours">
         <source>When the clinic is closed</source>
@@ -691,27 +691,27 @@
     <message id="light.look.steady">
         <source>The %1 light stays on</source>
         <extracomment>A way the light can look. %1 is a colour, such as &quot;green&quot;.</extracomment>
-        <translation>Le voyant %1 reste allumé</translation>
+        <translation>Voyant %1&#x202f;: il reste allumé</translation>
     </message>
     <message id="light.look.one_short">
         <source>The %1 light: 1 short blink, then a pause</source>
         <extracomment>A way the light can look. %1 is a colour.</extracomment>
-        <translation>Le voyant %1&#x202f;: 1 clignotement court, puis une pause</translation>
+        <translation>Voyant %1&#x202f;: 1 clignotement court, puis pause</translation>
     </message>
     <message id="light.look.short">
         <source>The %1 light: %2 short blinks, then a pause</source>
         <extracomment>A way the light can look. %1 is a colour, %2 a number from 2 on.</extracomment>
-        <translation>Le voyant %1&#x202f;: %2 clignotements courts, puis une pause</translation>
+        <translation>Voyant %1&#x202f;: %2 clignotements courts, puis pause</translation>
     </message>
     <message id="light.look.long">
         <source>The %1 light: 1 long blink, again and again</source>
         <extracomment>A way the light can look. %1 is a colour.</extracomment>
-        <translation>Le voyant %1&#x202f;: 1 clignotement long, encore et encore</translation>
+        <translation>Voyant %1&#x202f;: 1 clignotement long, encore et encore</translation>
     </message>
     <message id="light.look.even">
         <source>The %1 light blinks evenly</source>
         <extracomment>A way the light can look: on and off for the same time. %1 is a colour.</extracomment>
-        <translation>Le voyant %1 clignote régulièrement</translation>
+        <translation>Voyant %1&#x202f;: il clignote régulièrement</translation>
     </message>
     <message id="colour.white">
         <source>white</source>
@@ -986,7 +986,7 @@
     <message id="q.into_bed.title">
         <source>When did you get into bed?</source>
         <extracomment>Question in the morning, the title of its page. At most 45 characters.</extracomment>
-        <translation>À quelle heure étiez-vous au lit&#x202f;?</translation>
+        <translation>Quand étiez-vous au lit&#x202f;?</translation>
     </message>
     <message id="q.into_bed.short">
         <source>Into bed</source>
@@ -1346,7 +1346,7 @@
     <message id="off.stop.last_plug.body">
         <source>Pull the plug of the finger clip out of the recorder. The recording ends now.</source>
         <extracomment>Under that title.</extracomment>
-        <translation>Débranchez de l’enregistreur la fiche de la pince de doigt. L’enregistrement s’arrête alors.</translation>
+        <translation>Débranchez de l’enregistreur la pince de doigt. L’enregistrement s’arrête alors.</translation>
     </message>
     <message id="off.stop.set_time">
         <source>The recorder stops by itself</source>
@@ -1391,17 +1391,17 @@
     <message id="skin.body">
         <source>Look at each spot where tape or a pad was. Look for red skin, a blister or a tear.</source>
         <extracomment>Under that title.</extracomment>
-        <translation>Regardez chaque endroit où il y avait du sparadrap ou une électrode. Cherchez une rougeur, une cloque ou une peau déchirée.</translation>
+        <translation>Regardez chaque endroit où il y avait du sparadrap ou une électrode. Cherchez une rougeur, une cloque ou une déchirure.</translation>
     </message>
     <message id="skin.again">
         <source>Look once more in 30 minutes.</source>
         <extracomment>On the same page.</extracomment>
-        <translation>Regardez encore une fois dans 30 minutes.</translation>
+        <translation>Regardez de nouveau dans 30 minutes.</translation>
     </message>
     <message id="skin.hurt.advice">
         <source>Do not rub or cover the spot. Is it still red, torn or blistered after 30 minutes? Call your clinic: %1.</source>
         <extracomment>On the same page, when the person said that the skin is red or hurts. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation>Ne frottez pas et ne couvrez pas cet endroit. Est-il encore rouge, déchiré ou avec une cloque après 30 minutes&#x202f;? Appelez votre clinique&#x202f;: %1.</translation>
+        <translation>Ne frottez pas et ne couvrez pas cet endroit. Toujours une rougeur, une cloque ou une déchirure après 30 minutes&#x202f;? Appelez votre clinique&#x202f;: %1.</translation>
     </message>
     <message id="pack.title">
         <source>Pack the kit</source>
@@ -2481,7 +2481,7 @@
     <message id="step.ready.tape.body">
         <source>Tear off this many strips: %1. Make each about %2 cm long. Hang them by one end on the edge of a table.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: getting ready: strips of tape are torn off before they are needed. %1 is the number of strips, %2 the length of each in cm.</extracomment>
-        <translation>Coupez ce nombre de bandes&#x202f;: %1. Chacune mesure environ %2 cm. Accrochez-les par un bout au bord d’une table.</translation>
+        <translation>Coupez ce nombre de bandes&#x202f;: %1 (environ %2 cm chacune). Collez-les par un bout au bord d’une table.</translation>
     </message>
     <message id="step.ready.tape.right">
         <source>All strips hang ready, and you can reach them with ease.</source>
@@ -2496,7 +2496,7 @@
     <message id="step.ready.tape.caution">
         <source>Does tape make your skin itch, sore or red? Do not use it. Call your clinic first. Never put tape on sore or broken skin.</source>
         <extracomment>Caution in a box on this page: getting ready: strips of tape are torn off before they are needed.</extracomment>
-        <translation>Sous le sparadrap, la peau vous gratte, rougit ou fait mal&#x202f;? N’en mettez pas. Appelez d’abord votre clinique. Ne collez jamais de sparadrap sur une peau irritée ou blessée.</translation>
+        <translation>Sous le sparadrap, la peau vous gratte, rougit ou fait mal&#x202f;? N’en mettez pas. Appelez d’abord votre clinique. Jamais de sparadrap sur une peau irritée ou blessée.</translation>
     </message>
     <message id="step.effort_belt.chest.wrap.title">
         <source>Close the belt around your chest</source>
@@ -2506,7 +2506,7 @@
     <message id="step.effort_belt.chest.wrap.body">
         <source>Put it just under your armpits, under your arms. Breathe out slowly. At the end of the breath, close the belt.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the chest belt is closed round the chest, at the end of a breath out.</extracomment>
-        <translation>Passez-la sous les bras, juste sous les aisselles. Soufflez lentement. À la fin du souffle, fermez la ceinture.</translation>
+        <translation>Passez-la sous les bras, juste sous les aisselles. Soufflez lentement. À la fin du souffle, fermez-la.</translation>
     </message>
     <message id="step.effort_belt.chest.wrap.right">
         <source>It lies flat, 2 fingers fit under it, and it stays put.</source>
@@ -2526,7 +2526,7 @@
     <message id="step.effort_belt.abdomen.wrap.body">
         <source>Put it around your waist. Breathe out slowly. At the end of the breath, close the belt.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the waist belt is closed round the waist, over the navel, at the end of a breath out.</extracomment>
-        <translation>Passez-la autour de la taille. Soufflez lentement. À la fin du souffle, fermez la ceinture.</translation>
+        <translation>Passez-la autour de la taille. Soufflez lentement. À la fin du souffle, fermez-la.</translation>
     </message>
     <message id="step.effort_belt.abdomen.wrap.right">
         <source>It lies flat, 2 fingers fit under it, and it stays put.</source>
@@ -2746,7 +2746,7 @@
     <message id="step.nasal_cannula.prongs.body">
         <source>Turn the soft prongs of the nose tube up, so that they curve toward you. Put 1 into each nostril.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the 2 soft prongs of the nose tube (nasal cannula) go into the nostrils.</extracomment>
-        <translation>Tournez vers le haut les embouts souples du tube nasal. Leur courbe va vers vous. Mettez-en 1 dans chaque narine.</translation>
+        <translation>Tournez les embouts souples du tube nasal vers le haut, courbe vers vous. Mettez-en 1 dans chaque narine.</translation>
     </message>
     <message id="step.nasal_cannula.prongs.right">
         <source>Both prongs sit in your nose, and you breathe with ease.</source>
@@ -2766,7 +2766,7 @@
     <message id="step.nasal_cannula.ears.body">
         <source>Lead 1 side of the tube over each ear, from front to back. Keep the prongs in your nose.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the tube is laid over both ears.</extracomment>
-        <translation>Passez 1 côté du tube sur chaque oreille, de l’avant vers l’arrière. Gardez les embouts dans le nez.</translation>
+        <translation>Passez 1 côté du tube sur chaque oreille, d’avant en arrière. Gardez les embouts dans le nez.</translation>
     </message>
     <message id="step.nasal_cannula.ears.right">
         <source>The tube lies behind both ears and does not pull.</source>
@@ -2786,7 +2786,7 @@
     <message id="step.nasal_cannula.chin.body">
         <source>Slide the small ring up until it sits under your chin. Leave room to swallow.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the small ring on the tube is slid up under the chin.</extracomment>
-        <translation>Faites glisser le petit anneau vers le haut jusque sous le menton. Laissez de la place pour avaler.</translation>
+        <translation>Remontez le petit anneau jusque sous le menton. Laissez de la place pour avaler.</translation>
     </message>
     <message id="step.nasal_cannula.chin.right">
         <source>You can swallow and talk with ease.</source>
@@ -2811,12 +2811,12 @@
     <message id="step.nasal_cannula.tape.body">
         <source>Lay 1 strip across the tube on each cheek. Press it down for a few seconds.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the tube is taped to both cheeks.</extracomment>
-        <translation>Posez 1 bande de sparadrap en travers du tube sur chaque joue. Appuyez quelques secondes.</translation>
+        <translation>Posez 1 bande en travers du tube sur chaque joue. Appuyez quelques secondes.</translation>
     </message>
     <message id="step.nasal_cannula.tape.right">
         <source>Both strips lie flat, and the prongs stay in when you smile.</source>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the tube is taped to both cheeks.</extracomment>
-        <translation>Les deux bandes sont à plat, et les embouts restent en place quand vous souriez.</translation>
+        <translation>Les deux bandes sont à plat. Les embouts restent en place si vous souriez.</translation>
     </message>
     <message id="step.nasal_cannula.tape.why">
         <source>The tape holds the tube when your cheek rubs on the pillow.</source>
@@ -2931,7 +2931,7 @@
     <message id="step.finger_probe.place.left.caution">
         <source>The hand must be warm and the nail bare. Cold fingers and nail polish can spoil the reading. No clip on sore skin.</source>
         <extracomment>Caution in a box on this page: the finger clip goes on the index finger of the left hand.</extracomment>
-        <translation>La main doit être chaude et l’ongle nu. Des doigts froids ou du vernis peuvent fausser la mesure. Pas de pince sur une peau irritée.</translation>
+        <translation>Main chaude, ongle nu&#x202f;: des doigts froids ou du vernis peuvent fausser la mesure. Pas de pince sur une peau irritée.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.left.title">
         <source>Tape the cable to your left hand</source>
@@ -2941,7 +2941,7 @@
     <message id="step.finger_probe.tape_hand.left.body">
         <source>Make a fist with your left hand. Press 1 strip over the cable on the back of the hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the back of the left hand while making a fist.</extracomment>
-        <translation>Fermez votre poing gauche. Collez 1 bande de sparadrap sur le câble, sur le dos de la main.</translation>
+        <translation>Fermez votre poing gauche. Collez 1 bande sur le câble, sur le dos de la main.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.left.right">
         <source>You can make a fist, and the cable does not pull on the clip.</source>
@@ -2956,7 +2956,7 @@
     <message id="step.finger_probe.tape_hand.left.caution">
         <source>Do not put tape on sore or broken skin, or if you are allergic to it. Do not wrap tape around the hand or finger.</source>
         <extracomment>Caution in a box on this page: the cable of the finger clip is taped to the back of the left hand while making a fist.</extracomment>
-        <translation>Ne collez pas de sparadrap sur une peau irritée ou blessée, ni si vous y êtes allergique. N’enroulez pas le sparadrap autour de la main ou du doigt.</translation>
+        <translation>Ne collez pas de sparadrap sur une peau irritée ou blessée, ni si vous y êtes allergique. Ne l’enroulez pas autour de la main ou du doigt.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.left.title">
         <source>Tape the cable to your left forearm</source>
@@ -2966,7 +2966,7 @@
     <message id="step.finger_probe.tape_arm.left.body">
         <source>Lay the cable along your left arm. Press 1 strip over it, half way to the elbow.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the left forearm.</extracomment>
-        <translation>Posez le câble le long de votre bras gauche. Collez 1 bande de sparadrap dessus, à mi-chemin du coude.</translation>
+        <translation>Posez le câble le long de votre bras gauche. Collez 1 bande dessus, à mi-chemin du coude.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.left.right">
         <source>You can bend your arm, and the cable does not pull.</source>
@@ -3026,7 +3026,7 @@
     <message id="step.finger_probe.place.right.caution">
         <source>The hand must be warm and the nail bare. Cold fingers and nail polish can spoil the reading. No clip on sore skin.</source>
         <extracomment>Caution in a box on this page: the finger clip goes on the index finger of the right hand.</extracomment>
-        <translation>La main doit être chaude et l’ongle nu. Des doigts froids ou du vernis peuvent fausser la mesure. Pas de pince sur une peau irritée.</translation>
+        <translation>Main chaude, ongle nu&#x202f;: des doigts froids ou du vernis peuvent fausser la mesure. Pas de pince sur une peau irritée.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.right.title">
         <source>Tape the cable to your right hand</source>
@@ -3036,7 +3036,7 @@
     <message id="step.finger_probe.tape_hand.right.body">
         <source>Make a fist with your right hand. Press 1 strip over the cable on the back of the hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the back of the right hand while making a fist.</extracomment>
-        <translation>Fermez votre poing droit. Collez 1 bande de sparadrap sur le câble, sur le dos de la main.</translation>
+        <translation>Fermez votre poing droit. Collez 1 bande sur le câble, sur le dos de la main.</translation>
     </message>
     <message id="step.finger_probe.tape_hand.right.right">
         <source>You can make a fist, and the cable does not pull on the clip.</source>
@@ -3051,7 +3051,7 @@
     <message id="step.finger_probe.tape_hand.right.caution">
         <source>Do not put tape on sore or broken skin, or if you are allergic to it. Do not wrap tape around the hand or finger.</source>
         <extracomment>Caution in a box on this page: the cable of the finger clip is taped to the back of the right hand while making a fist.</extracomment>
-        <translation>Ne collez pas de sparadrap sur une peau irritée ou blessée, ni si vous y êtes allergique. N’enroulez pas le sparadrap autour de la main ou du doigt.</translation>
+        <translation>Ne collez pas de sparadrap sur une peau irritée ou blessée, ni si vous y êtes allergique. Ne l’enroulez pas autour de la main ou du doigt.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.right.title">
         <source>Tape the cable to your right forearm</source>
@@ -3061,7 +3061,7 @@
     <message id="step.finger_probe.tape_arm.right.body">
         <source>Lay the cable along your right arm. Press 1 strip over it, half way to the elbow.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the cable of the finger clip is taped to the right forearm.</extracomment>
-        <translation>Posez le câble le long de votre bras droit. Collez 1 bande de sparadrap dessus, à mi-chemin du coude.</translation>
+        <translation>Posez le câble le long de votre bras droit. Collez 1 bande dessus, à mi-chemin du coude.</translation>
     </message>
     <message id="step.finger_probe.tape_arm.right.right">
         <source>You can bend your arm, and the cable does not pull.</source>
@@ -3151,7 +3151,7 @@
     <message id="step.snore_microphone.place.body">
         <source>Hum and feel for your voice box. Put the sensor beside it, on the side of your neck. Press 1 strip over it.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the snore sensor (microphone) is taped to the side of the neck, next to the voice box.</extracomment>
-        <translation>Fredonnez et sentez avec le doigt où votre gorge vibre. Mettez le capteur à côté, sur le côté du cou. Collez 1 bande de sparadrap dessus.</translation>
+        <translation>Fredonnez et sentez avec le doigt où votre gorge vibre. Mettez le capteur à côté, sur le côté du cou. Collez 1 bande dessus.</translation>
     </message>
     <message id="step.snore_microphone.place.right">
         <source>It stays flat when you hum and turn your head.</source>
@@ -3176,7 +3176,7 @@
     <message id="step.leg_electrodes.left_leg.place.body">
         <source>Stick 1 above the other on the outer front of your left lower leg. Tape their cable flat with 1 strip.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: 2 pads (leg electrodes) stick on the outer front of the left lower leg; tape holds their cable.</extracomment>
-        <translation>Collez-les l’une au-dessus de l’autre, entre votre genou et votre cheville gauche, devant, côté extérieur. Collez leur câble à plat avec 1 bande de sparadrap.</translation>
+        <translation>Collez-les l’une au-dessus de l’autre, entre votre genou et votre cheville gauche, devant, côté extérieur. Collez leur câble à plat avec 1 bande.</translation>
     </message>
     <message id="step.leg_electrodes.left_leg.place.right">
         <source>Both pads stick flat, and the cable does not pull when you bend your knee.</source>
@@ -3201,7 +3201,7 @@
     <message id="step.leg_electrodes.right_leg.place.body">
         <source>Stick 1 above the other on the outer front of your right lower leg. Tape their cable flat with 1 strip.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: 2 pads (leg electrodes) stick on the outer front of the right lower leg; tape holds their cable.</extracomment>
-        <translation>Collez-les l’une au-dessus de l’autre, entre votre genou et votre cheville droite, devant, côté extérieur. Collez leur câble à plat avec 1 bande de sparadrap.</translation>
+        <translation>Collez-les l’une au-dessus de l’autre, entre votre genou et votre cheville droite, devant, côté extérieur. Collez leur câble à plat avec 1 bande.</translation>
     </message>
     <message id="step.leg_electrodes.right_leg.place.right">
         <source>Both pads stick flat, and the cable does not pull when you bend your knee.</source>
@@ -3741,7 +3741,7 @@
     <message id="sheet.night.light.advice">
         <source>Push each plug in once more and look again. Still wrong? Call %1, or keep the kit on and sleep.</source>
         <extracomment>Sheet: what to do when the light looks wrong in the night. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation>Enfoncez encore une fois chaque fiche et regardez de nouveau. Toujours pas bon&#x202f;? Appelez le %1, ou gardez le matériel sur vous et dormez.</translation>
+        <translation>Enfoncez encore une fois chaque fiche et regardez de nouveau. Toujours pas bon&#x202f;? Appelez le %1, ou gardez le matériel et dormez.</translation>
     </message>
     <message id="sheet.morning.title">
         <source>In the morning</source>
@@ -3751,7 +3751,7 @@
     <message id="sheet.morning.diary">
         <source>Leave the kit on for now. Fill in the paper diary on the last page first. Then take the kit off.</source>
         <extracomment>Sheet, under that heading. The diary is the last page of the sheet.</extracomment>
-        <translation>Gardez le matériel sur vous pour le moment. Remplissez d’abord l’agenda du sommeil sur papier, à la dernière page. Puis retirez le matériel.</translation>
+        <translation>Gardez le matériel sur vous. Remplissez d’abord l’agenda du sommeil sur papier, à la dernière page. Puis retirez le matériel.</translation>
     </message>
     <message id="sheet.pack.body">
         <source>Put each part in the bag and tick it here.</source>
