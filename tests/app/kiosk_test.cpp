@@ -592,6 +592,17 @@ TEST(Texts, KeepAPhoneNumberInItsOwnDirection)
     EXPECT_EQ(number.back(), QChar(0x2069));
 }
 
+// The rules of French spelling; from memory.
+TEST(Texts, WriteFrenchDatesAndHoursAsFrenchDoes)
+{
+    const Words words(QStringLiteral("fr"), nullptr);
+    EXPECT_EQ(words.date("2026-12-01").toStdString(), "mardi 1er décembre 2026");
+    EXPECT_EQ(words.date("2026-12-11").toStdString(), "vendredi 11 décembre 2026");
+    Clinic clinic;
+    clinic.hours = {{{"mon"}, std::chrono::hours(8), std::chrono::hours(17)}};
+    EXPECT_EQ(words.hours(clinic).toStdString(), "lun.\u202f: \u206608:00\u2069 - \u206617:00\u2069");
+}
+
 } // namespace
 
 int main(int argc, char** argv)
