@@ -4,7 +4,7 @@
 #include "record/shelf.h"
 
 #include "base/file.h"
-#include "diaries.h"
+#include "core/record/diaries.h"
 #include "journal/journal.h"
 #include "journal/kinds.h"
 #include "record/folder.h"
@@ -26,16 +26,11 @@ class ShelfTest : public ::testing::Test {
   protected:
     void SetUp() override
     {
-        std::string name = (fs::temp_directory_path() / "evenfall-shelf-XXXXXX").string();
-        ASSERT_NE(::mkdtemp(name.data()), nullptr);
-        home_ = name;
         shelf_ = std::make_unique<Shelf>(home_ / "data");
         stick_ = home_ / "stick";
         fs::create_directories(stick_);
         ASSERT_TRUE(shelf_->prepare());
     }
-    void TearDown() override { fs::remove_all(home_); }
-
     Visit visit(const std::string& code = "SM-0417", long nights = 1)
     {
         Result<std::string> text = read_file(fs::path(EVENFALL_SOURCE_DIR) / "assets/visits/demo.json");
@@ -66,7 +61,7 @@ class ShelfTest : public ::testing::Test {
     }
     std::string record(const std::string& code = "SM-0417")
     {
-        Diary diary = full_diary();
+        Diary diary = test::full_diary();
         diary.of.code = code;
         diary.night.of = diary.of;
         Result<fs::path> written = write_record(diary, shelf_->records(code));
@@ -88,7 +83,8 @@ class ShelfTest : public ::testing::Test {
         return out;
     }
 
-    fs::path home_, stick_;
+    test::TemporaryDirectory folder_;
+    fs::path home_ = folder_.path(), stick_;
     std::unique_ptr<Shelf> shelf_;
 };
 
