@@ -11,6 +11,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
+#include <utility>
 
 namespace evenfall::print {
 namespace {
@@ -68,7 +70,13 @@ class SheetPages {
         // The smallest pictures make the fewest pages; the largest that make no more are taken.
         for (const double pictures : picture_scales) {
             m_ = measures(page_, large_, pictures);
-            page_.rehearse([&] { all(); });
+            spare_.clear();
+            turns_.clear();
+            page_.rehearse([&] {
+                counting_ = true;
+                all();
+                counting_ = false;
+            });
             if (pages_ == 0)
                 pages_ = page_number_;
             else if (page_number_ == pages_)
@@ -92,6 +100,15 @@ class SheetPages {
     double air_ = 1; ///< of the paper diary
     double y_ = margin;
     int page_number_ = 1, pages_ = 0;
+    /// What stays empty at the end of a page, and the places between its pieces that share it.
+    struct Spare {
+        double room = 0;
+        int places = 0;
+    };
+    std::map<int, Spare> spare_; ///< by page
+    bool counting_ = false;      ///< the pieces themselves, not how high one of them would be
+    std::vector<bool> turns_;    ///< what was decided while counting, so that it stays
+    std::size_t next_turn_ = 0;
 
     static Measures measures(const Document& page, bool large, double pictures) {
         return {large, page.right_to_left() ? 1.45 : 1.2, pictures};
@@ -121,6 +138,8 @@ class SheetPages {
                    words_.number(page_number_) + " / " + words_.number(pages_), other);
     }
     void turn() {
+        if (counting_)
+            spare_[page_number_].room = bottom() - y_;
         foot();
         page_.next_page();
         ++page_number_;
@@ -130,8 +149,10 @@ class SheetPages {
     double height(const std::function<void()>& body) {
         const double y = y_;
         const int number = page_number_;
+        const bool counting = std::exchange(counting_, false);
         y_ = margin;
         page_.rehearse(body);
+        counting_ = counting;
         const double high = y_ - margin + (page_number_ - number) * full();
         y_ = y;
         page_number_ = number;
@@ -139,14 +160,36 @@ class SheetPages {
     }
     bool fits(double high) const { return y_ + high <= bottom() + 0.01; }
 
-    /// Draws it where it is whole; what is higher than a page is left to `flowing`.
-    void keep(const std::function<void()>& body, const std::function<void()>& flowing = {}) {
+    /// Draws it where it is whole, and has `more` after it on the page; what is higher than a page is
+    /// left to `flowing`.
+    void keep(const std::function<void()>& body, const std::function<void()>& flowing = {},
+              double more = 0) {
         const double high = height(body);
         if (high > full() && flowing)
             return flowing();
-        if (!fits(high) && y_ > margin)
-            turn();
+        turn_unless(fits(high + (high + more > full() ? 0 : more)));
         body();
+    }
+    /// The page is turned for what does not fit on it, and not where it is still empty.
+    void turn_unless(bool fitting) {
+        bool turning = !fitting && y_ > margin;
+        if (counting_)
+            turns_.push_back(turning);
+        else if (!page_.rehearsing())
+            turning = turns_[next_turn_++];
+        if (turning)
+            turn();
+    }
+    /// A place between two pieces. What has to stay empty on the page is shared out among them, as
+    /// long as pieces that belong together do not fall apart.
+    void breathe() {
+        if (y_ <= margin)
+            return;
+        Spare& spare = spare_[page_number_];
+        if (counting_)
+            ++spare.places;
+        else if (!page_.rehearsing() && spare.places > 0)
+            y_ += std::min(m_.lead * 1.5, 0.99 * spare.room / spare.places);
     }
 
     // ---- words ----
@@ -173,6 +216,8 @@ class SheetPages {
                 });
             if (too_much == ends.begin() && y_ > margin) {
                 turn();
+                if (counting_)
+                    spare_[page_number_ - 1].room = 0; // its lines stay where they are
                 continue;
             }
             const std::size_t end = too_much == ends.begin() ? ends.front() : *(too_much - 1);
@@ -569,6 +614,7 @@ class SheetPages {
         std::function<void()> draw, flowing;
         const char* opens = nullptr; ///< tag begun before it
         bool closes = false;
+        bool close = false; ///< to the next: an introduction, a row of small things
     };
 
     std::vector<Unit> units_of(const SheetSection& section) {
@@ -586,7 +632,10 @@ class SheetPages {
                                    [this, block] {
                                        flow(0, width_, say(block->title), m_.text);
                                        y_ += 5;
-                                   }});
+                                   },
+                                   nullptr,
+                                   false,
+                                   true});
                 else
                     out.push_back({[this, block] {
                                        caution(0, width_, words_of_caution(*block),
@@ -652,7 +701,10 @@ class SheetPages {
                                grid_row(cells);
                                y_ += last ? 3 : 0;
                            },
-                           {}});
+                           {},
+                           nullptr,
+                           false,
+                           i + 1 < rows.size()});
     }
     std::vector<std::string> words_of_caution(const SheetBlock& block) const {
         std::vector<std::string> out{say(block.title)};
@@ -679,13 +731,19 @@ class SheetPages {
         double first = height([&] { section_title(section); });
         for (std::size_t i = 0; i < std::min<std::size_t>(2, units.size()); ++i)
             first += height(units[i].draw);
-        if (!fits(first + 6) && y_ > margin && first <= full())
-            turn();
+        turn_unless(fits(first + 6) || first > full());
+        breathe();
         section_title(section);
-        for (const Unit& unit : units) {
+        for (std::size_t i = 0; i < units.size(); ++i) {
+            const Unit& unit = units[i];
             if (unit.opens)
                 page_.begin(unit.opens);
-            keep(unit.draw, unit.flowing);
+            if (i > 0 && !units[i - 1].close)
+                breathe();
+            // The last row of small things does not go over to the next page alone.
+            const bool next_is_last =
+                unit.close && !unit.opens && i + 1 < units.size() && units[i + 1].closes;
+            keep(unit.draw, unit.flowing, next_is_last ? height(units[i + 1].draw) : 0);
             if (unit.closes)
                 page_.end("L");
         }
