@@ -4903,5 +4903,15 @@
         <extracomment>For screen readers: a picture of one page of the sheet; %1 which.</extracomment>
         <translation type="unfinished"></translation>
     </message>
+    <message id="desk.visit.skin_sore">
+        <source>Half an hour after the tape came off, the patient said that the skin was still sore.</source>
+        <extracomment>Caution on the page of one visit: the patient said so half an hour after the tape came off, when the record was written already.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="q.hint.unnamed_off">
+        <source>At %1 you noted that something came off. Which part was it?</source>
+        <extracomment>Under the question what came off. %1 is a time.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

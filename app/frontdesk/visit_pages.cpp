@@ -161,6 +161,8 @@ void FrontDesk::fill_visit(PageWriter& page)
     page_.title = words_->of("desk.visit.title", {words_->code(visit.code), QString::fromStdString(visit.kit_label)});
     page.text(words_->of("desk.visit.line", {stand_text(*words_, *visit_), words_->number(visit.nights), words_->clock(visit.bed_time),
                                              Words::own_name(QString::fromStdString(visit.language)), words_->date(visit.return_by)}));
+    if (visit_->skin_again == "sore")
+        page.caution(words_->of("desk.visit.skin_sore"));
     QList<DeskOption> actions;
     if (desk_.tonight != visit.code)
         actions << desk_main("tonight", words_->of("desk.visit.tonight"));

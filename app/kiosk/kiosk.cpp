@@ -317,18 +317,25 @@ void Kiosk::choose(const QString& id)
     } else if (page() == QLatin1String("night")) {
         using Face = NightFace::Face;
         if (face_.face == Face::which_off && session_->kit().part(chosen)) {
+            const std::int64_t unnamed = unnamed_off_;
             noted(kinds::off, chosen, words_->of("noted.off", {words_->part(*session_->kit().part(chosen))}));
             last_noted_off_ = chosen;
+            unnamed_off_ = unnamed;
+            forget_unnamed_off();
         } else if (face_.face == Face::which_on && session_->kit().part(chosen)) {
-            noted(kinds::on, chosen, words_->of("noted.on", {words_->part(*session_->kit().part(chosen))}) + QLatin1Char('\n') + words_->of("night.look_light"));
+            noted_on(chosen);
         } else if (face_.face == Face::which_on) {
-            show_face(Face::which_off); // none of these: then something else came off
+            something_off(); // none of these: then something else came off
         } else if (face_.face == Face::which_off) {
+            forget_unnamed_off();
             show_face(Face::areas);
         } else if (face_.face == Face::help && say(kinds::help, chosen)) {
             const std::set<std::string> off = session_->state().off_now();
             face_.advice = chosen == "off" && !off.empty() ? "refit:" + *off.begin() : chosen;
-            show_face(chosen == "off" && off.empty() ? Face::which_off : Face::advice);
+            if (chosen == "off" && off.empty())
+                something_off();
+            else
+                show_face(Face::advice);
         }
     }
     fill();
@@ -380,7 +387,7 @@ void Kiosk::fill()
             amount_ = fill_event_count(*words_, *event_);
         } else if (event_->stage == EventDraft::Stage::which || event_->stage == EventDraft::Stage::has_end) {
             screen_ = QStringLiteral("choice");
-            list_ = event_->stage == EventDraft::Stage::which ? fill_event_which(*session_, *words_, *event_) : fill_event_end(*session_, *words_, *event_);
+            list_ = event_->stage == EventDraft::Stage::which ? fill_event_which(*session_, *words_, look(), *event_) : fill_event_end(*session_, *words_, *event_);
         } else {
             screen_ = QStringLiteral("time");
             time_ = fill_event_time(*session_, *words_, *event_, draft_);

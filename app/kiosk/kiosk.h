@@ -186,6 +186,9 @@ class Kiosk : public QObject {
     void fill_moment();
     void noted(std::string_view kind, const std::string& subject, const QString& words);
     void show_face(NightFace::Face face);
+    void something_off();
+    void forget_unnamed_off();
+    void noted_on(const std::string& part);
     void confirm_question(std::string_view question);
     void answered(std::string_view question, const Json& value);
     void confirm_event();
@@ -224,6 +227,9 @@ class Kiosk : public QObject {
     const Step* help_step_ = nullptr; ///< of the plan
     NightFace face_;
     std::string last_noted_off_;
+    std::int64_t noted_number_ = 0; ///< of the entry that "undo" takes back
+    NightFace::Face after_undo_ = NightFace::Face::areas;
+    std::int64_t unnamed_off_ = 0; ///< of the entry "something came off" while it is asked which
     std::optional<EventDraft> event_;
     TimeDraft draft_;
     bool which_moment_ = false; ///< the time in hand may mean two moments, and that is being asked

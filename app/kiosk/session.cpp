@@ -216,6 +216,8 @@ Result<Diary> Session::diary() const
     for (const NightNote& note : state_.notes) {
         if (note.kind == kinds::all_on)
             diary->events.push_back({TimeRange::exactly(note.at), std::nullopt, "still_on", "", "", Origin::reported});
+        if (note.kind == kinds::off && note.subject.empty())
+            diary->events.push_back({TimeRange::exactly(note.at), std::nullopt, "something_off", "", "", Origin::reported});
     }
 
     for (const ChangedNote& one : changed_notes(state_))

@@ -311,6 +311,10 @@ namespace {
     //: Said after that.
     //% "The night is marked as given up. What is known of it is in its record."
     QT_TRID_NOOP("desk.visit.given_up"),
+    //: Caution on the page of one visit: the patient said so half an hour after the tape came
+    //: off, when the record was written already.
+    //% "Half an hour after the tape came off, the patient said that the skin was still sore."
+    QT_TRID_NOOP("desk.visit.skin_sore"),
     //: Title of a form.
     //% "New visit"
     QT_TRID_NOOP("desk.form.title"),

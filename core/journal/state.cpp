@@ -182,7 +182,7 @@ std::set<std::string> NightState::off_now() const
 {
     std::set<std::string> off;
     for (const NightNote& note : notes) {
-        if (note.kind == kinds::off)
+        if (note.kind == kinds::off && !note.subject.empty())
             off.insert(note.subject);
         if (note.kind == kinds::on)
             off.erase(note.subject);

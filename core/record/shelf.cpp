@@ -91,6 +91,7 @@ void read_journal(ShelfVisit& out, const fs::path& file)
     const NightState state = replay(opened->journal->entries());
     if (!state.begun)
         return;
+    out.skin_again = state.skin_again;
     // The first page alone is no night: a tablet that was only switched on is still prepared.
     const bool touched = state.first_some.has_value() || state.lights_out || !state.items.empty() || state.paper;
     out.night = touched ? state.night : state.night - 1;

@@ -32,6 +32,7 @@ struct ShelfVisit {
     long night = 0; ///< the last that was begun; 0 for none
     bool night_has_record = false;
     std::vector<ShelfRecord> records; ///< in the order of their names
+    std::string skin_again;  ///< "sore" or "fine": the second look at the skin, after the record; may be empty
     Problems journal_problems;        ///< why the journal could not be read; its state is then not known
 };
 

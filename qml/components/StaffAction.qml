@@ -6,6 +6,7 @@ import Evenfall.Ui
 
 /// Opens the front desk: at the foot of a page's picture, small, for staff only.
 Action {
+    objectName: "staff"
     anchors { left: parent?.left; bottom: parent?.bottom; margins: Theme.px(24) }
     visible: text !== ""
     kind: "small"

@@ -603,6 +603,69 @@ TEST(Texts, WriteFrenchDatesAndHoursAsFrenchDoes)
     EXPECT_EQ(words.hours(clinic).toStdString(), "lun.\u202f: \u206608:00\u2069 - \u206617:00\u2069");
 }
 
+TEST_F(KioskTest, SomethingThatCameOffIsNotedBeforeItIsAskedWhich)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    to_night(*kiosk);
+    clock_->pass(hours(2));
+    kiosk->wake();
+    kiosk->noteOff(); // the second touch
+    ASSERT_EQ(kiosk->night().face, "which_off");
+    ASSERT_EQ(kiosk->session()->state().notes.size(), 1u);
+    // Asleep over the question: the page goes dark, the note stands, and the morning asks.
+    kiosk->let_time_pass();
+    EXPECT_EQ(kiosk->night().face, "dark");
+    EXPECT_TRUE(kiosk->session()->state().off_now().empty());
+    EXPECT_EQ(kiosk->session()->morning().unnamed_off.size(), 1u);
+    clock_->pass(hours(5));
+    kiosk->upConfirmed();
+    ASSERT_TRUE(kiosk->open_page("q.off"));
+    EXPECT_FALSE(kiosk->list().hint.isEmpty());
+    const std::vector<DiaryEvent> events = kiosk->session()->diary()->events;
+    EXPECT_TRUE(std::any_of(events.begin(), events.end(), [](const DiaryEvent& one) { return one.kind == "something_off"; }));
+}
+
+TEST_F(KioskTest, ThePartThatIsNamedTakesThePlaceOfTheNoteWithoutAName)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    to_night(*kiosk);
+    kiosk->wake();
+    kiosk->noteOff();
+    kiosk->choose("finger");
+    EXPECT_EQ(kiosk->session()->state().off_now(), std::set<std::string>{"finger"});
+    EXPECT_TRUE(kiosk->session()->morning().unnamed_off.empty());
+    kiosk->undo();
+    EXPECT_TRUE(kiosk->session()->state().off_now().empty()) << "undo takes back the part, not the tidying up";
+    EXPECT_TRUE(kiosk->session()->state().notes.empty());
+    // None of these: then nothing came off.
+    kiosk->noteOff();
+    kiosk->choose("none");
+    EXPECT_TRUE(kiosk->session()->morning().unnamed_off.empty());
+}
+
+TEST_F(KioskTest, TheOnePartThatIsOffIsBackOnWithOneTouch_AndUndoneAsksWhich)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    to_night(*kiosk);
+    kiosk->wake();
+    kiosk->noteOff();
+    kiosk->choose("finger");
+    kiosk->let_time_pass();
+    kiosk->wake();
+    kiosk->noteOff();
+    EXPECT_EQ(kiosk->night().face, "noted");
+    EXPECT_TRUE(kiosk->session()->state().off_now().empty());
+    kiosk->undo();
+    EXPECT_EQ(kiosk->night().face, "which_on");
+    EXPECT_EQ(kiosk->session()->state().off_now(), std::set<std::string>{"finger"});
+    kiosk->choose("none"); // something else came off
+    EXPECT_EQ(kiosk->night().face, "which_off");
+    kiosk->choose("cannula");
+    EXPECT_EQ(kiosk->session()->state().off_now(), (std::set<std::string>{"cannula", "finger"}));
+    kiosk->noteOff();
+    EXPECT_EQ(kiosk->night().face, "which_on") << "two are off: which one is asked";
+}
+
 } // namespace
 
 int main(int argc, char** argv)
