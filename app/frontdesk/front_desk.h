@@ -111,7 +111,6 @@ class FrontDesk : public QObject {
     QString typed(const QString& field) const;
     void type(const QString& field, const QString& text) { typed_[field] = text; }
     std::string typed_text(const QString& field) const { return typed(field).trimmed().toStdString(); }
-    QString yes_no_typed(const QString& field) const;
     /// Runs `job` beside, then `then` here with what it gave.
     template <class T> void beside(std::function<T()> job, std::function<void(T)> then);
 
