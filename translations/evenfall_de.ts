@@ -4746,7 +4746,7 @@
     <message id="desk.problem.bad_code">
         <source>Letters, digits, - and _, at most 32, such as SM-0417</source>
         <extracomment>Below the study code.</extracomment>
-        <translation>Buchstaben, Ziffern, - und _, höchstens 32, zum Beispiel SM-0417</translation>
+        <translation>Buchstaben von A bis Z, Ziffern, - und _, höchstens 32, zum Beispiel SM-0417</translation>
     </message>
     <message id="desk.problem.visit_exists">
         <source>There is a visit of this code. Take another one.</source>

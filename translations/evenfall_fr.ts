@@ -4746,7 +4746,7 @@
     <message id="desk.problem.bad_code">
         <source>Letters, digits, - and _, at most 32, such as SM-0417</source>
         <extracomment>Below the study code.</extracomment>
-        <translation>Lettres, chiffres, - et _, 32 au plus, par exemple SM-0417</translation>
+        <translation>Lettres de A à Z sans accent, chiffres, - et _, 32 au plus, par exemple SM-0417</translation>
     </message>
     <message id="desk.problem.visit_exists">
         <source>There is a visit of this code. Take another one.</source>
