@@ -1006,7 +1006,7 @@
     <message id="q.asleep_after.title">
         <source>How long after lights out did you sleep?</source>
         <extracomment>Question in the morning, the title of its page. At most 45 characters.</extracomment>
-        <translation>Con la luz apagada, ¿cuánto tardó en dormirse?</translation>
+        <translation>Ya sin luz, ¿cuánto tardó en dormirse?</translation>
     </message>
     <message id="q.asleep_after.short">
         <source>Time to fall asleep</source>
@@ -4376,7 +4376,7 @@
     <message id="desk.field.return_by">
         <source>Due back</source>
         <extracomment>Label of a field: date.</extracomment>
-        <translation>Devolución a más tardar el</translation>
+        <translation>Devolver a más tardar el</translation>
     </message>
     <message id="desk.date_hint">
         <source>Such as 2026-11-04</source>
