@@ -3406,17 +3406,17 @@
     <message id="welcome.build.slim">
         <source>Drawing 1, slim</source>
         <extracomment>Name of a drawn person, for screen readers only.</extracomment>
-        <translation>الرسم 1، نحيف</translation>
+        <translation>الرسم ١، نحيف</translation>
     </message>
     <message id="welcome.build.medium">
         <source>Drawing 2, in between</source>
         <extracomment>Name of a drawn person, for screen readers only.</extracomment>
-        <translation>الرسم 2، متوسط</translation>
+        <translation>الرسم ٢، متوسط</translation>
     </message>
     <message id="welcome.build.broad">
         <source>Drawing 3, broad</source>
         <extracomment>Name of a drawn person, for screen readers only.</extracomment>
-        <translation>الرسم 3، عريض</translation>
+        <translation>الرسم ٣، عريض</translation>
     </message>
     <message id="step.breath_guide">
         <source>Breathe with the shape. Close the belt when the air is out.</source>
@@ -3451,12 +3451,12 @@
     <message id="evening.nap.short">
         <source>Less than 30 minutes</source>
         <extracomment>Answer to it.</extracomment>
-        <translation>أقل من 30 دقيقة</translation>
+        <translation>أقل من ٣٠ دقيقة</translation>
     </message>
     <message id="evening.nap.long">
         <source>30 minutes or more</source>
         <extracomment>Answer to it.</extracomment>
-        <translation>30 دقيقة أو أكثر</translation>
+        <translation>٣٠ دقيقة أو أكثر</translation>
     </message>
     <message id="evening.caffeine.title">
         <source>When was your last coffee, tea or cola?</source>
@@ -3496,7 +3496,7 @@
     <message id="evening.alcohol.more">
         <source>3 or more drinks</source>
         <extracomment>Answer to it.</extracomment>
-        <translation>3 كؤوس أو أكثر</translation>
+        <translation>٣ كؤوس أو أكثر</translation>
     </message>
     <message id="evening.medicines.title">
         <source>Did you take your medicines as usual?</source>
@@ -3526,17 +3526,17 @@
     <message id="signal.calm.body">
         <source>A short check of the sensors. Sit or lie still and breathe as you like.</source>
         <extracomment>Under it.</extracomment>
-        <translation>اختبار قصير للحساسات. اجلس أو استلقِ دون حركة وتنفّس كما تشاء.</translation>
+        <translation>اختبار قصير للمستشعرات. اجلس أو استلقِ دون حركة وتنفّس كما تشاء.</translation>
     </message>
     <message id="signal.deep.title">
         <source>Take 3 deep breaths</source>
         <extracomment>Signal check: title.</extracomment>
-        <translation>خذ 3 أنفاس عميقة</translation>
+        <translation>خذ ٣ أنفاس عميقة</translation>
     </message>
     <message id="signal.deep.body">
         <source>Breathe in deep through your nose, then out. Do it 3 times.</source>
         <extracomment>Under it.</extracomment>
-        <translation>خذ نفسًا عميقًا من أنفك ثم أخرجه. كرّر ذلك 3 مرات.</translation>
+        <translation>خذ نفسًا عميقًا من أنفك ثم أخرجه. كرّر ذلك ٣ مرات.</translation>
     </message>
     <message id="signal.hold.title">
         <source>Hold your breath</source>
