@@ -4281,7 +4281,7 @@
     <message id="desk.visit.on_tablet">
         <source>%1 is on this tablet. Lock the front desk, and hand it over.</source>
         <extracomment>Said after that; %1 study code.</extracomment>
-        <translation>%1 على هذا الجهاز اللوحي. اقفل مكتب الاستقبال وسلّم الجهاز.</translation>
+        <translation>الزيارة %1 على هذا الجهاز اللوحي. اقفل مكتب الاستقبال وسلّم الجهاز.</translation>
     </message>
     <message id="desk.visit.give_up">
         <source>Give up the night</source>
