@@ -276,7 +276,9 @@ void FrontDesk::give_up_night()
             return session.problems();
         if (Status said = (*session)->say(kinds::given_up); !said)
             return said;
-        return (*session)->write_night();
+        if (Status written = (*session)->write_night(); !written)
+            return written;
+        return (*session)->open("finished"); // where the next night begins
     };
     if (Status written = write(); !written)
         return say_fault(written.problems());

@@ -192,7 +192,7 @@ void Kiosk::askDesk() { emit deskWanted(); }
 void Kiosk::leaveSitting()
 {
     if (staff_session_)
-        emit sittingOver(QString());
+        emit sittingOver(page() == QLatin1String("entered") ? QString::fromStdString(session_->state().record) : QString());
 }
 
 QString Kiosk::staff_label() const

@@ -64,8 +64,21 @@ bool Player::start()
         faults_ << QStringLiteral("no session: ") + kiosk_->message().detail;
         return false;
     }
+    if (!records_.empty()) {
+        FrontDesk::Settings desk;
+        desk.data = desk_data();
+        desk.kit_folders = setting_.kit_folders;
+        desk.system_zone = setting_.visit.visit.zone->name();
+        desk.documents = records_;
+        desk.language = setting_.language;
+        // The same pictures on every machine: no stick of its own, and no printer.
+        desk.sticks = [this] { return std::vector<Stick>{{records_, "", "Blue stick"}}; };
+        desk.let_go = [](const Stick&) -> Result<LetGo> { return LetGo::unmounted; };
+        desk.print_service.server = (records_ / "no-print-service").string();
+        desk_ = std::make_unique<FrontDesk>(*kiosk_, desk, clock_);
+    }
     wake_accessibility();
-    window_ = std::make_unique<KioskWindow>(*kiosk_, setting_.size);
+    window_ = std::make_unique<KioskWindow>(*kiosk_, setting_.size, desk_.get());
     if (!window_->ok()) {
         faults_ << window_->take_warnings();
         return false;
@@ -180,7 +193,7 @@ void Player::trouble_picture(const char* code)
 {
     fail_opening_ = Problem{Fault::io, code, "", "journal: shown for the tour"};
     kiosk_->reopen();
-    expect(QStringLiteral("trouble"));
+    expect(QLatin1String(code) == QLatin1String(no_visit) ? QStringLiteral("ready") : QStringLiteral("trouble"));
     picture(QStringLiteral("trouble-") + QString::fromLatin1(code).replace(QLatin1Char('_'), QLatin1Char('-')));
 }
 

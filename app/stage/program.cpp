@@ -148,6 +148,7 @@ int play(const Options& options, VisitWithKit visit)
     setting.size = options.size;
     setting.text_scale = options.text_scale;
     setting.pictures = QDir(folder);
+    setting.kit_folders = {assets() / "kits"};
     if (!touring)
         setting.data = folder.toStdString();
     const QStringList faults = touring ? make_tour(setting) : rehearse(setting);
