@@ -9,7 +9,10 @@ import Evenfall.Ui
 Window {
     id: root
     required property Kiosk kiosk
-    readonly property Item screenItem: loader.item as Item
+    /// The front desk; null where there is none.
+    property QtObject desk: null
+    readonly property bool atDesk: desk !== null && kiosk.screen === "desk"
+    readonly property Item screenItem: (atDesk ? deskLoader.item : loader.item) as Item
 
     width: 1280
     height: 800
@@ -25,14 +28,29 @@ Window {
 
     Item {
         anchors.fill: parent
-        LayoutMirroring.enabled: root.kiosk.rightToLeft
+        LayoutMirroring.enabled: root.atDesk ? root.desk["rightToLeft"] : root.kiosk.rightToLeft
         LayoutMirroring.childrenInherit: true
 
         Loader {
             id: loader
-            anchors.fill: parent
-            focus: true
+            anchors { left: parent.left; right: parent.right; top: sitting.bottom; bottom: parent.bottom }
+            focus: !root.atDesk
+            active: !root.atDesk
             sourceComponent: root.componentFor(root.kiosk.screen)
+            onLoaded: (item as Item).forceActiveFocus()
+        }
+        // While somebody of the clinic answers: whose night it is, and the way back.
+        StaffBand {
+            id: sitting
+            anchors { left: parent.left; right: parent.right; top: parent.top }
+            text: root.kiosk.staffLabel
+            onBack: root.kiosk.leaveSitting()
+        }
+        Loader {
+            id: deskLoader
+            anchors.fill: parent
+            active: root.atDesk
+            onActiveChanged: if (active) setSource("FrontDesk.qml", { desk: root.desk })
             onLoaded: (item as Item).forceActiveFocus()
         }
     }
@@ -62,6 +80,8 @@ Window {
         case "skin": return skin;
         case "pack": return bag;
         case "finished": return finished;
+        case "ready":
+        case "entered": return morning;
         }
         return trouble;
     }
@@ -77,6 +97,8 @@ Window {
             languages: root.kiosk.welcome.languages
             language: root.kiosk.language
             mainLabel: root.kiosk.welcome.mainLabel
+            staffLabel: root.desk !== null ? root.kiosk.welcome.staffLabel : ""
+            onStaff: root.kiosk.askDesk()
             onStart: root.kiosk.goOn()
             builds: root.kiosk.welcome.builds
             build: root.kiosk.welcome.build
@@ -249,7 +271,7 @@ Window {
             title: root.kiosk.message.title
             body: root.kiosk.message.body
             mainLabel: root.kiosk.message.mainLabel
-            onMain: root.kiosk.goOn()
+            onMain: root.kiosk.screen === "ready" ? root.kiosk.askDesk() : root.kiosk.goOn()
         }
     }
     Component {
@@ -431,6 +453,8 @@ Window {
             phone: root.kiosk.message.phone
             hours: root.kiosk.message.hours
             mainLabel: root.kiosk.message.mainLabel
+            staffLabel: root.desk !== null ? root.kiosk.message.staffLabel : ""
+            onStaff: root.kiosk.askDesk()
             onDone: root.kiosk.goOn()
         }
     }

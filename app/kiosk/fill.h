@@ -75,7 +75,7 @@ struct EventDraft {
 QString progress_text(const Words& words, std::string_view question);
 TimeValues fill_time(const Session& session, const Words& words, std::string_view question, const TimeDraft& draft);
 TimeValues fill_event_time(const Session& session, const Words& words, const EventDraft& event, const TimeDraft& draft);
-ListValues fill_event_which(const Session& session, const Words& words, const EventDraft& event);
+ListValues fill_event_which(const Session& session, const Words& words, const Look& look, const EventDraft& event);
 AmountValues fill_event_count(const Words& words, const EventDraft& event);
 ListValues fill_event_end(const Session& session, const Words& words, const EventDraft& event);
 /// Which of the two moments a doubtful wall time means: first, second, either.

@@ -88,6 +88,7 @@ WelcomeValues fill_welcome(const Session& session, const Words& words, const Loo
     values.title = words.of("welcome.title");
     values.body = words.of("welcome.body");
     values.mainLabel = words.of("main.next");
+    values.staffLabel = words.of("desk.open");
     values.clinicName = QString::fromStdString(session.visit().clinic.name);
     values.codeLabel = words.of("welcome.code", {words.code(session.visit().code)});
     if (session.visit().nights > 1)

@@ -4,6 +4,7 @@
 
 #include "answers/questions.h"
 #include "kiosk/answer_words.h"
+#include "plan/depict.h"
 
 #include <algorithm>
 
@@ -21,6 +22,8 @@ QString hint_text(const Session& session, const Words& words, std::string_view q
     }
     if (question == questions::awake && !morning.forgotten_back.empty())
         return words.of("q.hint.forgot_back", {words.moment(morning.forgotten_back.front())});
+    if (question == questions::off && !morning.unnamed_off.empty())
+        return words.of("q.hint.unnamed_off", {words.moment(morning.unnamed_off.front())});
     if (const std::vector<TimeRange>& gaps = session.state().gaps; !gaps.empty())
         return words.of("q.hint.gap", {words.moment(gaps.front().earliest), words.moment(gaps.front().latest)});
     return QString();
@@ -86,7 +89,7 @@ TimeDraft draft_for(const Session& session, std::string_view question)
         return TimeDraft::from(*known, *session.visit().zone);
     // Nothing known: begin near the plan in the evening, and near now in the morning.
     const bool evening = question == questions::into_bed || question == questions::lights_out;
-    return TimeDraft::guess(evening ? session.planned_bed() : session.now(), *session.visit().zone);
+    return TimeDraft::guess(evening ? session.planned_bed() : session.some_morning(), *session.visit().zone);
 }
 
 TimeValues fill_time(const Session& session, const Words& words, std::string_view question, const TimeDraft& draft)
@@ -111,7 +114,7 @@ TimeValues fill_event_time(const Session& session, const Words& words, const Eve
     return values;
 }
 
-ListValues fill_event_which(const Session& session, const Words& words, const EventDraft& event)
+ListValues fill_event_which(const Session& session, const Words& words, const Look& look, const EventDraft& event)
 {
     ListValues values;
     values.progressText = progress_text(words, event.question);
@@ -120,7 +123,10 @@ ListValues fill_event_which(const Session& session, const Words& words, const Ev
     values.mainLabel = words.of("main.next");
     values.mainEnabled = !event.sensor.empty();
     for (const std::string& id : session.kit().sensors()) {
-        values.items << QVariant::fromValue(choice_row(id, sensor_name(session, words, id)));
+        ItemRow row = choice_row(id, sensor_name(session, words, id));
+        if (const Part* part = session.kit().part(id))
+            row.figure = figure_url(item_figure(part->kind), session, look, id);
+        values.items << QVariant::fromValue(row);
     }
     return values;
 }

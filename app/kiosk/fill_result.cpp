@@ -160,6 +160,7 @@ StepValues fill_off_step(const Session& session, const Words& words, const Look&
     values.figureText = values.title + QStringLiteral(". ") + values.body;
     values.personFigure = person_url(session, look, "");
     values.mainLabel = words.of("main.done");
+    values.staffLabel = words.of("desk.open");
     return values;
 }
 

@@ -37,7 +37,7 @@ bool Kiosk::start()
 {
     session_.reset(); // closes the journal before it is opened again
     help_step_ = nullptr;
-    Result<std::unique_ptr<Session>> opened = open_session_();
+    Result<std::unique_ptr<Session>> opened = staff_session_ ? staff_session_() : open_session_();
     if (!opened) {
         trouble_ = opened.problems().front();
         over_ = Over::trouble;
@@ -49,6 +49,8 @@ bool Kiosk::start()
     QString language = QString::fromStdString(session_->state().language.empty() ? session_->visit().language : session_->state().language);
     if (!settings_.language.isEmpty())
         language = settings_.language;
+    else if (session_->staff())
+        language = words_->language(); // that of the desk
     words_.reset(); // one translator at a time
     words_ = std::make_unique<Words>(language, session_->visit().zone);
     begin_draft();
@@ -74,7 +76,7 @@ bool Kiosk::right_to_left() const { return words_->right_to_left(); }
 QString Kiosk::tone() const
 {
     if (!session_)
-        return QStringLiteral("evening");
+        return screen_ == QLatin1String("desk") ? QStringLiteral("morning") : QStringLiteral("evening");
     switch (session_->pages().stretch_of(session_->state().page)) {
     case Pages::Stretch::evening: return QStringLiteral("evening");
     case Pages::Stretch::night: return over_ == Over::trouble ? QStringLiteral("evening") : QStringLiteral("night");
@@ -141,10 +143,13 @@ void Kiosk::go_after()
         return;
     }
     const std::string next = session_->pages().after(session_->state().page);
-    if (next == "finished" && session_->state().record.empty()) {
-        if (!said(session_->write_record_below(settings_.records)))
-            return;
+    if (next == "entered" && session_->changes_nothing()) {
+        emit sittingOver(QString());
+        return;
     }
+    const bool record_due = next == "entered" || (next == "finished" && session_->state().record.empty());
+    if (record_due && !said(session_->write_night()))
+        return;
     open(next);
 }
 
@@ -160,6 +165,42 @@ void Kiosk::reopen()
 {
     start();
     fill();
+}
+
+void Kiosk::put_down()
+{
+    for (QTimer* timer : {&dark_again_, &skin_due_, &tick_})
+        timer->stop();
+    session_.reset();
+    help_step_ = nullptr;
+    event_.reset();
+    from_review_ = false;
+    puzzles_left_.clear();
+    over_ = Over::nothing;
+    screen_ = QStringLiteral("desk");
+    emit changed();
+}
+
+void Kiosk::sit(OpenSession staff)
+{
+    staff_session_ = std::move(staff);
+    reopen();
+}
+
+void Kiosk::askDesk() { emit deskWanted(); }
+
+void Kiosk::leaveSitting()
+{
+    if (staff_session_)
+        emit sittingOver(QString());
+}
+
+QString Kiosk::staff_label() const
+{
+    if (!session_ || !session_->staff())
+        return QString();
+    const std::string kind = session_->state().amending ? "sitting.amend" : "sitting.paper";
+    return words_->of(kind, {words_->code(session_->visit().code), words_->number(session_->state().night)});
 }
 
 void Kiosk::goOn()
@@ -193,6 +234,9 @@ void Kiosk::goOn()
         confirm_question(asked);
     } else if (page() == QLatin1String("review")) {
         over_ = Over::puzzle; // fill() finds out whether there is one
+    } else if (page() == QLatin1String("entered")) {
+        emit sittingOver(QString::fromStdString(session_->state().record));
+        return;
     } else if (page() == QLatin1String("stop")) {
         if (say(kinds::stopped))
             go_after();
@@ -273,18 +317,25 @@ void Kiosk::choose(const QString& id)
     } else if (page() == QLatin1String("night")) {
         using Face = NightFace::Face;
         if (face_.face == Face::which_off && session_->kit().part(chosen)) {
+            const std::int64_t unnamed = unnamed_off_;
             noted(kinds::off, chosen, words_->of("noted.off", {words_->part(*session_->kit().part(chosen))}));
             last_noted_off_ = chosen;
+            unnamed_off_ = unnamed;
+            forget_unnamed_off();
         } else if (face_.face == Face::which_on && session_->kit().part(chosen)) {
-            noted(kinds::on, chosen, words_->of("noted.on", {words_->part(*session_->kit().part(chosen))}) + QLatin1Char('\n') + words_->of("night.look_light"));
+            noted_on(chosen);
         } else if (face_.face == Face::which_on) {
-            show_face(Face::which_off); // none of these: then something else came off
+            something_off(); // none of these: then something else came off
         } else if (face_.face == Face::which_off) {
+            forget_unnamed_off();
             show_face(Face::areas);
         } else if (face_.face == Face::help && say(kinds::help, chosen)) {
             const std::set<std::string> off = session_->state().off_now();
             face_.advice = chosen == "off" && !off.empty() ? "refit:" + *off.begin() : chosen;
-            show_face(chosen == "off" && off.empty() ? Face::which_off : Face::advice);
+            if (chosen == "off" && off.empty())
+                something_off();
+            else
+                show_face(Face::advice);
         }
     }
     fill();
@@ -297,11 +348,21 @@ void Kiosk::fill()
     if (over_ == Over::puzzle) {
         if (std::optional<Puzzle> puzzle = find_puzzle(*session_, *words_, puzzles_left_))
             puzzle_in_hand_ = std::move(*puzzle);
-        else
-            open("result");
+        else {
+            over_ = Over::nothing;
+            go_after();
+        }
     }
     switch (over_) {
     case Over::trouble:
+        if (trouble_.code == no_visit) {
+            screen_ = QStringLiteral("ready");
+            message_ = MessageValues{};
+            message_.title = words_->of("ready.title");
+            message_.body = words_->of("ready.body");
+            message_.mainLabel = words_->of("desk.open");
+            break;
+        }
         screen_ = QStringLiteral("trouble");
         message_ = fill_trouble(settings_.clinic, *words_, trouble_);
         break;
@@ -326,7 +387,7 @@ void Kiosk::fill()
             amount_ = fill_event_count(*words_, *event_);
         } else if (event_->stage == EventDraft::Stage::which || event_->stage == EventDraft::Stage::has_end) {
             screen_ = QStringLiteral("choice");
-            list_ = event_->stage == EventDraft::Stage::which ? fill_event_which(*session_, *words_, *event_) : fill_event_end(*session_, *words_, *event_);
+            list_ = event_->stage == EventDraft::Stage::which ? fill_event_which(*session_, *words_, look(), *event_) : fill_event_end(*session_, *words_, *event_);
         } else {
             screen_ = QStringLiteral("time");
             time_ = fill_event_time(*session_, *words_, *event_, draft_);
@@ -388,6 +449,12 @@ void Kiosk::fill_page()
         list_ = fill_pack(*session_, *words_, look());
     else if (page == "finished")
         message_ = fill_finished(*session_, *words_);
+    else if (page == "entered") {
+        message_ = MessageValues{};
+        message_.title = words_->of("entered.title");
+        message_.body = words_->of("entered.body", {words_->code(session_->state().record)});
+        message_.mainLabel = words_->of("desk.back");
+    }
 }
 
 void Kiosk::fill_moment()

@@ -22,6 +22,9 @@ namespace evenfall {
 /// Opens the session, or says why that cannot be: called at start, and again after a trouble.
 using OpenSession = std::function<Result<std::unique_ptr<Session>>()>;
 
+/// The code of the problem with which a session says that no visit is on this tablet: no fault.
+inline constexpr const char* no_visit = "no_visit";
+
 /// What Main.qml knows: which screen is up, its values, and what can be done. Every action is written
 /// to the journal before the screen moves on; when that fails, the trouble page says so.
 ///
@@ -35,6 +38,7 @@ class Kiosk : public QObject {
     Q_PROPERTY(QString page READ page NOTIFY changed)
     Q_PROPERTY(QString tone READ tone NOTIFY changed)
     Q_PROPERTY(bool canGoBack READ can_go_back NOTIFY changed)
+    Q_PROPERTY(QString staffLabel READ staff_label NOTIFY changed)
     Q_PROPERTY(QString language READ language NOTIFY languageChanged)
     Q_PROPERTY(bool rightToLeft READ right_to_left NOTIFY languageChanged)
     Q_PROPERTY(double textScale READ text_scale CONSTANT)
@@ -60,7 +64,6 @@ class Kiosk : public QObject {
 
   public:
     struct Settings {
-        std::filesystem::path records; ///< where record folders go
         Clinic clinic;                 ///< for the page that says that the journal cannot be opened
         QString language;              ///< overrides the visit's; empty: as the visit says
         double text_scale = 1.0;
@@ -75,6 +78,8 @@ class Kiosk : public QObject {
     bool can_go_back() const;
     QString language() const;
     bool right_to_left() const;
+    /// Above the pages while somebody of the clinic answers: whose night this is; else empty.
+    QString staff_label() const;
     double text_scale() const { return settings_.text_scale; }
     bool motion() const { return settings_.motion; }
     const Words& words() const { return *words_; }
@@ -104,7 +109,15 @@ class Kiosk : public QObject {
     bool open_page(const std::string& page);
     /// Opens the session again, as "Try again" does.
     void reopen();
+    /// Closes the session, and with it the journal: the front desk has the tablet.
+    void put_down();
+    /// Somebody of the clinic answers from now on, in the session that this opens.
+    void sit(OpenSession staff);
+    /// The patient's session is the one to open again. put_down() or reopen() comes next.
+    void stand_up() { staff_session_ = nullptr; }
 
+    Q_INVOKABLE void askDesk(); ///< somebody of the clinic wants the front desk
+    Q_INVOKABLE void leaveSitting(); ///< back to the desk without writing a record
     Q_INVOKABLE void goOn();
     Q_INVOKABLE void goBack();
     Q_INVOKABLE void skip();
@@ -154,6 +167,9 @@ class Kiosk : public QObject {
     void languageChanged();
     /// The last page of the last night was left.
     void finished();
+    void deskWanted();
+    /// Somebody of the clinic is done; the record that was written, or empty for none.
+    void sittingOver(const QString& record);
 
   private:
     enum class Over { nothing, help, call, event, puzzle, skin, trouble };
@@ -170,6 +186,9 @@ class Kiosk : public QObject {
     void fill_moment();
     void noted(std::string_view kind, const std::string& subject, const QString& words);
     void show_face(NightFace::Face face);
+    void something_off();
+    void forget_unnamed_off();
+    void noted_on(const std::string& part);
     void confirm_question(std::string_view question);
     void answered(std::string_view question, const Json& value);
     void confirm_event();
@@ -194,6 +213,7 @@ class Kiosk : public QObject {
     Look look() const;
 
     OpenSession open_session_;
+    OpenSession staff_session_; ///< while somebody of the clinic answers
     Settings settings_;
     std::unique_ptr<Session> session_;
     std::unique_ptr<Words> words_;
@@ -207,6 +227,9 @@ class Kiosk : public QObject {
     const Step* help_step_ = nullptr; ///< of the plan
     NightFace face_;
     std::string last_noted_off_;
+    std::int64_t noted_number_ = 0; ///< of the entry that "undo" takes back
+    NightFace::Face after_undo_ = NightFace::Face::areas;
+    std::int64_t unnamed_off_ = 0; ///< of the entry "something came off" while it is asked which
     std::optional<EventDraft> event_;
     TimeDraft draft_;
     bool which_moment_ = false; ///< the time in hand may mean two moments, and that is being asked

@@ -16,6 +16,8 @@ constexpr int noted_ms = 8000;
 void Kiosk::show_face(NightFace::Face face)
 {
     face_.face = face;
+    if (face != NightFace::Face::which_off)
+        unnamed_off_ = 0; // left without saying which: the note stands, and the morning asks
     if (face == NightFace::Face::dark)
         dark_again_.stop(); // nothing may wake the machine while the page is dark
     else
@@ -41,6 +43,8 @@ void Kiosk::noted(std::string_view kind, const std::string& subject, const QStri
     last_noted_off_.clear();
     if (!say(kind, subject))
         return;
+    noted_number_ = session_->last_number();
+    after_undo_ = NightFace::Face::areas;
     face_.noted = words;
     show_face(NightFace::Face::noted);
 }
@@ -72,9 +76,39 @@ void Kiosk::noteUp()
 
 void Kiosk::noteOff()
 {
-    const bool some_off = session_ && !session_->state().off_now().empty();
-    show_face(some_off ? NightFace::Face::which_on : NightFace::Face::which_off);
+    const std::set<std::string> off = session_ ? session_->state().off_now() : std::set<std::string>{};
+    if (off.empty()) {
+        something_off();
+    } else if (off.size() == 1) {
+        // That one is back on: noted at once, and undone it asks which.
+        noted_on(*off.begin());
+        after_undo_ = NightFace::Face::which_on;
+    } else {
+        show_face(NightFace::Face::which_on);
+    }
     fill();
+}
+
+/// Noted before it is asked which part: who falls asleep over that question has still said it.
+void Kiosk::something_off()
+{
+    if (!say(kinds::off))
+        return;
+    unnamed_off_ = session_->last_number();
+    show_face(NightFace::Face::which_off);
+}
+
+/// Which it was is said now, or that it was nothing: then the first note need not stand.
+void Kiosk::forget_unnamed_off()
+{
+    if (unnamed_off_ != 0)
+        say(kinds::undo, "", std::to_string(unnamed_off_));
+    unnamed_off_ = 0;
+}
+
+void Kiosk::noted_on(const std::string& part)
+{
+    noted(kinds::on, part, words_->of("noted.on", {words_->part(*session_->kit().part(part))}) + QLatin1Char('\n') + words_->of("night.look_light"));
 }
 
 void Kiosk::askHelp()
@@ -100,10 +134,10 @@ void Kiosk::upConfirmed()
 
 void Kiosk::undo()
 {
-    if (face_.face == NightFace::Face::noted && session_ && say(kinds::undo, "", std::to_string(session_->last_number()))) {
+    if (face_.face == NightFace::Face::noted && session_ && say(kinds::undo, "", std::to_string(noted_number_))) {
         last_noted_off_.clear();
         face_.noted = words_->of("noted.undone");
-        show_face(NightFace::Face::areas);
+        show_face(after_undo_);
     }
     fill();
 }
@@ -117,7 +151,10 @@ void Kiosk::yes()
 
 void Kiosk::no()
 {
-    show_face(face_.face == NightFace::Face::still_on ? NightFace::Face::which_off : NightFace::Face::areas);
+    if (face_.face == NightFace::Face::still_on)
+        something_off();
+    else
+        show_face(NightFace::Face::areas);
     fill();
 }
 

@@ -7,6 +7,7 @@
 #include "estimate/contradictions.h"
 #include "journal/kinds.h"
 #include "print/summary_pdf.h"
+#include "record/amend.h"
 #include "record/folder.h"
 #include "record/summary.h"
 
@@ -21,28 +22,83 @@ constexpr double quickest = 0.5;
 
 } // namespace
 
-Session::Session(VisitWithKit visit, Plan plan, std::unique_ptr<Journal> journal, std::shared_ptr<const Clock> clock)
-    : visit_(std::move(visit)), plan_(std::move(plan)), pages_(plan_, visit_.kit, visit_.visit.options),
-      journal_(std::move(journal)), clock_(std::move(clock))
+Session::Session(SessionPlace place, Plan plan, std::shared_ptr<const Clock> clock)
+    : visit_(std::move(place.visit)), plan_(std::move(plan)), pages_(plan_, visit_.kit, visit_.visit.options),
+      journal_(std::move(place.journal)), records_(std::move(place.records)), clock_(std::move(clock))
 {
     refresh();
 }
 
-Result<std::unique_ptr<Session>> Session::begin(VisitWithKit visit, std::unique_ptr<Journal> journal,
-                                                std::shared_ptr<const Clock> clock)
+Result<std::unique_ptr<Session>> Session::make(SessionPlace place, std::shared_ptr<const Clock> clock)
 {
-    Result<Plan> plan = make_plan(visit.kit, visit.visit.hand);
+    Result<Plan> plan = make_plan(place.visit.kit, place.visit.visit.hand);
     if (!plan)
         return plan.problems();
-    std::unique_ptr<Session> session(
-        new Session(std::move(visit), std::move(plan.value()), std::move(journal), std::move(clock)));
-    const NightState& state = session->state_;
+    return std::unique_ptr<Session>(new Session(std::move(place), std::move(plan.value()), std::move(clock)));
+}
+
+Result<std::unique_ptr<Session>> Session::begin(SessionPlace place, std::shared_ptr<const Clock> clock)
+{
+    Result<std::unique_ptr<Session>> made = make(std::move(place), std::move(clock));
+    if (!made)
+        return made;
+    Session& session = **made;
+    const NightState& state = session.state_;
     // Another visit's night in the same journal is not gone on with.
     // That it was opened again is said too: a tablet that ran flat in the night shows by it.
-    const bool goes_on = state.begun && state.code == session->visit().code;
-    if (Status begun = goes_on ? session->say(kinds::opened) : session->begin_night(1); !begun)
+    const bool ours = state.begun && state.code == session.visit().code;
+    const bool goes_on = ours && !state.paper;
+    // A night that came from paper is nothing to go on with at the bedside: the next one is.
+    const long next = !ours ? 1 : state.record.empty() ? state.night : std::min(state.night + 1, session.visit().nights);
+    if (Status begun = goes_on ? session.say(kinds::opened) : session.begin_night(next); !begun)
         return begun.problems();
-    return session;
+    return made;
+}
+
+Result<std::unique_ptr<Session>> Session::begin_paper(SessionPlace place, std::shared_ptr<const Clock> clock, long night,
+                                                      const std::string& by, const std::string& evening)
+{
+    Result<std::unique_ptr<Session>> made = make(std::move(place), std::move(clock));
+    if (!made)
+        return made;
+    Session& session = **made;
+    session.staff_ = true;
+    session.pages_ = Pages::of_staff();
+    const NightState& state = session.state_;
+    if (state.paper && state.night == night && state.paper->evening == evening && state.record.empty()) {
+        if (Status opened = session.say(kinds::opened); !opened)
+            return opened.problems();
+        return made;
+    }
+    const Json value{{"night", night}, {"kit", session.kit().id}, {"paper", {{"by", by}, {"evening", evening}}}};
+    if (Status said = session.say(kinds::night, session.visit().code, value.dump()); !said)
+        return said.problems();
+    if (Status opened = session.open(session.pages_.all().front()); !opened)
+        return opened.problems();
+    return made;
+}
+
+Result<std::unique_ptr<Session>> Session::begin_amendment(SessionPlace place, std::shared_ptr<const Clock> clock,
+                                                          const std::string& by, const std::string& why)
+{
+    Result<std::unique_ptr<Session>> made = make(std::move(place), std::move(clock));
+    if (!made)
+        return made;
+    Session& session = **made;
+    if (!session.state_.begun)
+        return Problem{Fault::refused, "no_journal", "/journal", "this record has no journal; right would be one that was written by the kiosk"};
+    session.staff_ = true;
+    session.pages_ = Pages::of_staff();
+    if (session.state_.amending) { // after a trouble: the changes so far are still there
+        if (Status opened = session.say(kinds::opened); !opened)
+            return opened.problems();
+        return made;
+    }
+    if (Status said = session.say(kinds::amend, by, Json(why).dump()); !said)
+        return said.problems();
+    if (Status opened = session.open("review"); !opened)
+        return opened.problems();
+    return made;
 }
 
 void Session::refresh() { state_ = replay(journal_->entries(), last_plug()); }
@@ -80,12 +136,18 @@ std::int64_t Session::last_number() const { return journal_->entries().empty() ?
 Instant Session::planned_bed() const
 {
     const Zone& zone = *visit().zone;
-    const std::chrono::local_days evening(evening_of(zone.local(state_.begun_at)));
+    std::chrono::local_days evening(evening_of(zone.local(state_.begun_at)));
+    if (state_.paper) {
+        if (const Result<WrittenTime> day = parse_time(state_.paper->evening + "T00:00"); day)
+            evening = std::chrono::floor<std::chrono::days>(day->local);
+    }
     const bool after_midnight = visit().bed_time < std::chrono::hours(12);
     const LocalTime local = LocalTime(evening.time_since_epoch()) + visit().bed_time +
                             (after_midnight ? std::chrono::hours(24) : std::chrono::hours(0));
     return zone.read(local).first; // a plan, not a measurement: either reading of a doubled hour will do
 }
+
+Instant Session::some_morning() const { return staff_ ? planned_bed() + std::chrono::hours(8) : now(); }
 
 Instant Session::expected_bed() const
 {
@@ -154,6 +216,8 @@ Result<Diary> Session::diary() const
     for (const NightNote& note : state_.notes) {
         if (note.kind == kinds::all_on)
             diary->events.push_back({TimeRange::exactly(note.at), std::nullopt, "still_on", "", "", Origin::reported});
+        if (note.kind == kinds::off && note.subject.empty())
+            diary->events.push_back({TimeRange::exactly(note.at), std::nullopt, "something_off", "", "", Origin::reported});
     }
 
     for (const ChangedNote& one : changed_notes(state_))
@@ -163,10 +227,24 @@ Result<Diary> Session::diary() const
     const auto begin = std::find_if(all.rbegin(), all.rend(), [](const Entry& entry) { return entry.kind == kinds::night; });
     if (begin != all.rend())
         diary->journal.assign(std::prev(begin.base()), all.end());
+    if (state_.paper)
+        diary->paper = TypedFromPaper{state_.paper->by, state_.begun_at};
+    if (state_.given_up)
+        diary->answers.push_back({"night_given_up", Json(true), Origin::reported});
+    if (!state_.amendments.empty())
+        diary->amendments = amendments_of(diary->journal, visit(), kit(), last_plug());
     return diary;
 }
 
-Status Session::write_record_below(const std::filesystem::path& folder)
+bool Session::changes_nothing() const
+{
+    if (!state_.amending)
+        return false;
+    const std::vector<Amendment> all = amendments_of(journal_->entries(), visit(), kit(), last_plug());
+    return all.empty() || all.back().changes.empty();
+}
+
+Status Session::write_night()
 {
     const Result<Diary> diary = this->diary();
     if (!diary)
@@ -174,7 +252,7 @@ Status Session::write_record_below(const std::filesystem::path& folder)
     const Result<std::string> summary = print::summary_pdf(*diary);
     if (!summary)
         return summary.problems();
-    const Result<std::filesystem::path> written = write_record(*diary, folder, {{summary_name, *summary}});
+    const Result<std::filesystem::path> written = write_record(*diary, records_, {{summary_name, *summary}});
     if (!written)
         return written.problems();
     return say(kinds::record, written->filename().string());

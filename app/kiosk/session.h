@@ -19,13 +19,29 @@
 
 namespace evenfall {
 
+/// Which visit, and where it lives.
+struct SessionPlace {
+    VisitWithKit visit;
+    std::unique_ptr<Journal> journal;
+    std::filesystem::path records; ///< the folder that its record folders go into
+};
+
 /// One visit in hand: its kit and plan, the journal, and what follows from it. Everything that is said
 /// goes through say(); the state is a replay and nothing else. No Qt.
 class Session {
   public:
-    /// Refused: the plan of the kit cannot be made.
-    static Result<std::unique_ptr<Session>> begin(VisitWithKit visit, std::unique_ptr<Journal> journal,
-                                                  std::shared_ptr<const Clock> clock);
+    /// Goes on with the night in the journal, or begins the first one. Refused: the plan of the kit
+    /// cannot be made.
+    static Result<std::unique_ptr<Session>> begin(SessionPlace place, std::shared_ptr<const Clock> clock);
+    /// Somebody of the clinic (`by`: initials or a role) types in the paper diary of the night that
+    /// began on `evening`; one that was begun before is gone on with.
+    static Result<std::unique_ptr<Session>> begin_paper(SessionPlace place, std::shared_ptr<const Clock> clock,
+                                                        long night, const std::string& by, const std::string& evening);
+    /// Somebody of the clinic changes a record. Its journal is that of the record, in memory: what is
+    /// not written as a new record is gone, and the old one never changes. Refused: the record has no
+    /// journal.
+    static Result<std::unique_ptr<Session>> begin_amendment(SessionPlace place, std::shared_ptr<const Clock> clock,
+                                                            const std::string& by, const std::string& why);
 
     const Visit& visit() const { return visit_.visit; }
     const Kit& kit() const { return visit_.kit; }
@@ -34,6 +50,11 @@ class Session {
     const NightState& state() const { return state_; }
     Morning morning() const { return morning_of(state_); }
     Night night() const { return night_of(state_, visit(), kit()); }
+
+    /// An amendment is in hand, and nothing differs from the record yet.
+    bool changes_nothing() const;
+    /// Somebody of the clinic answers, not the patient.
+    bool staff() const { return staff_; }
 
     Instant now() const { return clock_->now(*visit().zone).utc; }
     std::chrono::seconds offset_at(Instant when) const { return visit().zone->offset_at(when); }
@@ -45,8 +66,11 @@ class Session {
     /// Number of the last entry, for taking it back.
     std::int64_t last_number() const;
 
-    /// Planned lights out of this night, as an instant of the evening on which it was begun.
+    /// Planned lights out of this night, as an instant of the evening on which it was begun, or of
+    /// the evening of the paper diary.
     Instant planned_bed() const;
+    /// A first guess at a time of the morning after: now, or for staff some hours after bed time.
+    Instant some_morning() const;
     /// When the person will be in bed at their own pace: the steps left, at the plan's times stretched
     /// or shortened by how the steps so far went (between half and twice).
     Instant expected_bed() const;
@@ -56,19 +80,22 @@ class Session {
     Status begin_night(long number);
     /// The diary of the night in hand, with the whole journal of this night.
     Result<Diary> diary() const;
-    /// Writes the record below `folder` and notes its name. Error: as write_record, and the journal's.
-    Status write_record_below(const std::filesystem::path& folder);
+    /// Writes the record and notes its name. Error: as write_record, and the journal's.
+    Status write_night();
 
   private:
-    Session(VisitWithKit visit, Plan plan, std::unique_ptr<Journal> journal, std::shared_ptr<const Clock> clock);
+    Session(SessionPlace place, Plan plan, std::shared_ptr<const Clock> clock);
+    static Result<std::unique_ptr<Session>> make(SessionPlace place, std::shared_ptr<const Clock> clock);
     void refresh();
 
     VisitWithKit visit_;
     Plan plan_;
     Pages pages_;
     std::unique_ptr<Journal> journal_;
+    std::filesystem::path records_;
     std::shared_ptr<const Clock> clock_;
     NightState state_;
+    bool staff_ = false;
 };
 
 } // namespace evenfall

@@ -131,8 +131,9 @@ struct WelcomeValues {
     EVENFALL_VALUE(QString, build)
     EVENFALL_VALUE(QString, buildText)
     EVENFALL_VALUE(QString, mainLabel)
+    EVENFALL_VALUE(QString, staffLabel)
   public:
-    QString title, body, clinicName, codeLabel, nightLabel, build, buildText, mainLabel;
+    QString title, body, clinicName, codeLabel, nightLabel, build, buildText, mainLabel, staffLabel;
     QVariantList languages, builds;
 };
 
@@ -404,13 +405,14 @@ struct MessageValues {
     EVENFALL_VALUE(QString, body)
     EVENFALL_VALUE(QString, detail)
     EVENFALL_VALUE(QString, mainLabel)
+    EVENFALL_VALUE(QString, staffLabel)
     EVENFALL_VALUE(QString, recordName)
     EVENFALL_VALUE(QString, returnText)
     EVENFALL_VALUE(QString, skinText)
     EVENFALL_VALUE(QString, phone)
     EVENFALL_VALUE(QString, hours)
   public:
-    QString title, body, detail, mainLabel, recordName, returnText, skinText, phone, hours;
+    QString title, body, detail, mainLabel, staffLabel, recordName, returnText, skinText, phone, hours;
 };
 
 } // namespace evenfall

@@ -15,14 +15,14 @@ namespace evenfall::print {
 /// names and load the module, with cairo, pango, librsvg, qpdf, poppler and CUPS, at the first
 /// call. Module and program are built together: there is no promise between versions.
 struct Module {
-    decltype(&summary_pdf) summary_pdf;
-    decltype(&sheet_pdf) sheet_pdf;
-    decltype(&sheet_html) sheet_html;
-    decltype(&page_count) page_count;
-    decltype(&page_picture) page_picture;
-    decltype(&printers) printers;
-    decltype(&print_pdf) print_pdf;
-    decltype(&job_state) job_state;
+    decltype(&print::summary_pdf) summary_pdf;
+    decltype(&print::sheet_pdf) sheet_pdf;
+    decltype(&print::sheet_html) sheet_html;
+    decltype(&print::page_count) page_count;
+    decltype(&print::page_picture) page_picture;
+    decltype(&print::printers) printers;
+    decltype(&print::print_pdf) print_pdf;
+    decltype(&print::job_state) job_state;
 };
 
 /// The one symbol of the module that is looked for.

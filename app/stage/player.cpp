@@ -48,16 +48,16 @@ bool Player::start()
     settings.clinic = setting_.visit.visit.clinic;
     settings.text_scale = setting_.text_scale;
     settings.motion = false; // pictures of moving things would differ from run to run
-    settings.records = records_.empty() ? setting_.data : records_;
     const auto open = [this]() -> Result<std::unique_ptr<Session>> {
         if (fail_opening_)
             return *fail_opening_;
+        const std::filesystem::path records = records_.empty() ? setting_.data : records_;
         if (setting_.data.empty())
-            return Session::begin(setting_.visit, make_memory_journal(), clock_);
+            return Session::begin({setting_.visit, make_memory_journal(), records}, clock_);
         Result<Opened> opened = open_journal(setting_.data / "journal.db");
         if (!opened)
             return opened.problems();
-        return Session::begin(setting_.visit, std::move(opened->journal), clock_);
+        return Session::begin({setting_.visit, std::move(opened->journal), records}, clock_);
     };
     kiosk_ = std::make_unique<Kiosk>(open, settings);
     if (!kiosk_->session()) {

@@ -3,6 +3,7 @@
 #include "stage/program.h"
 
 #include "base/file.h"
+#include "frontdesk/front_desk.h"
 #include "kiosk/kiosk.h"
 #include "stage/player.h"
 #include "stage/rehearsal.h"
@@ -15,10 +16,10 @@
 #include <QGuiApplication>
 #include <QQuickWindow>
 #include <QStandardPaths>
-#include <cerrno>
+#include <QTimeZone>
 #include <cstdio>
 #include <filesystem>
-#include <sys/stat.h>
+#include <memory>
 
 namespace evenfall {
 namespace {
@@ -37,16 +38,11 @@ std::filesystem::path assets()
     return std::filesystem::exists(installed) ? installed : std::filesystem::path(EVENFALL_ASSETS_DIR);
 }
 
-/// A folder of our own, closed to everybody else.
-Status make_private_folder(const std::filesystem::path& folder)
+/// IANA name of the zone that the system is set to; UTC where it has none that is known here.
+std::string system_zone()
 {
-    std::error_code error;
-    std::filesystem::create_directories(folder, error);
-    if (error)
-        return io_problem("cannot make the folder", folder, error.value());
-    if (::chmod(folder.c_str(), 0700) != 0)
-        return io_problem("cannot close to others", folder, errno);
-    return Done{};
+    const std::string name = QTimeZone::systemTimeZoneId().toStdString();
+    return find_zone(name) ? name : "UTC";
 }
 
 struct Options {
@@ -73,7 +69,7 @@ std::optional<Options> parse_options()
 {
     QCommandLineParser parser;
     parser.setApplicationDescription(QStringLiteral("Evenfall: the bedside companion for a home sleep study"));
-    const QCommandLineOption visit(QStringLiteral("visit"), QStringLiteral("The visit to open (default: the demo)."), QStringLiteral("FILE"));
+    const QCommandLineOption visit(QStringLiteral("visit"), QStringLiteral("The visit to open (default: the one that is on this tablet)."), QStringLiteral("FILE"));
     const QCommandLineOption data(QStringLiteral("data"), QStringLiteral("Where the journal and the records are."), QStringLiteral("DIR"));
     const QCommandLineOption windowed(QStringLiteral("windowed"), QStringLiteral("In a window, not over the whole screen."));
     const QCommandLineOption quit(QStringLiteral("quit-after-first-frame"), QStringLiteral("Shows one frame and ends."));
@@ -160,30 +156,54 @@ int play(const Options& options, VisitWithKit visit)
     return faults.isEmpty() ? 0 : static_cast<int>(Fault::refused);
 }
 
-int show(const Options& options, VisitWithKit visit)
+/// The session of a visit file that was named: it is put on the shelf, so that the front desk has it
+/// like any other. Everything that can fail does so inside, so that the kiosk says it in plain words.
+Result<std::unique_ptr<Session>> open_visit(const Shelf& shelf, const VisitWithKit& visit, const std::shared_ptr<const Clock>& clock)
+{
+    if (Status prepared = shelf.prepare(); !prepared)
+        return prepared.problems();
+    if (Status put = shelf.put(visit.visit); !put)
+        return put.problems();
+    Result<DeskSettings> desk = load_desk_settings(shelf.desk(), visit.visit.zone->name());
+    if (desk && desk->tonight != visit.visit.code) {
+        desk->tonight = visit.visit.code;
+        if (desk->clinic.phone.empty())
+            desk->clinic = visit.visit.clinic;
+        if (Status saved = save_desk_settings(shelf.desk(), *desk); !saved)
+            return saved.problems();
+    }
+    Result<Opened> opened = open_journal(shelf.journal(visit.visit.code));
+    if (!opened)
+        return opened.problems();
+    return Session::begin({visit, std::move(opened->journal), shelf.records(visit.visit.code)}, clock);
+}
+
+/// `visit`: the file that was named, or null for the visit that is on this tablet.
+int show(const Options& options, std::unique_ptr<const VisitWithKit> visit)
 {
     const QString chosen = options.data.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + QStringLiteral("/evenfall") : options.data;
-    const std::filesystem::path data = chosen.toStdString();
-    const std::filesystem::path records = data / "records";
     const auto clock = std::make_shared<const SystemClock>();
-    // Everything that can fail does so inside, so that the kiosk can say it in plain words.
+    FrontDesk::Settings desk_settings;
+    desk_settings.data = chosen.toStdString();
+    desk_settings.kit_folders = {assets() / "kits"};
+    desk_settings.system_zone = system_zone();
+    desk_settings.documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation).toStdString();
+    const Shelf shelf(desk_settings.data);
     const auto open = [&]() -> Result<std::unique_ptr<Session>> {
-        for (const std::filesystem::path& folder : {data, records}) {
-            if (Status made = make_private_folder(folder); !made)
-                return made.problems();
-        }
-        Result<Opened> opened = open_journal(data / "journal.db");
-        if (!opened)
-            return opened.problems();
-        return Session::begin(visit, std::move(opened->journal), clock);
+        return visit ? open_visit(shelf, *visit, clock) : FrontDesk::open_tonight(desk_settings, clock);
     };
     Kiosk::Settings settings;
-    settings.records = records;
-    settings.clinic = visit.visit.clinic;
+    if (visit)
+        settings.clinic = visit->visit.clinic;
+    else if (const Result<DeskSettings> desk = load_desk_settings(shelf.desk(), desk_settings.system_zone))
+        settings.clinic = desk->clinic;
     settings.language = options.language;
     settings.text_scale = options.text_scale;
     Kiosk kiosk(open, settings);
-    KioskWindow window(kiosk, options.size);
+    FrontDesk desk(kiosk, desk_settings, clock);
+    // From the first wipe on, or from another visit's being chosen, the file that was named is past.
+    QObject::connect(&desk, &FrontDesk::tonightChosen, &kiosk, [&visit] { visit.reset(); });
+    KioskWindow window(kiosk, options.size, &desk);
     if (!window.ok()) {
         for (const QString& warning : window.take_warnings())
             say(warning);
@@ -221,6 +241,9 @@ int run_program(int& argc, char** argv)
     const std::optional<Options> options = parse_options();
     if (!options)
         return bad_usage;
+    // A kiosk without a file shows the visit that is on this tablet; a tour or a rehearsal the demo.
+    if (options->visit.isEmpty() && !options->no_screen())
+        return show(*options, nullptr);
     const std::filesystem::path file = options->visit.isEmpty() ? assets() / "visits" / "demo.json" : std::filesystem::path(options->visit.toStdString());
     Result<VisitWithKit> visit = load_visit(file, {assets() / "kits"});
     if (!visit) {
@@ -228,7 +251,7 @@ int run_program(int& argc, char** argv)
             say(QString::fromStdString(describe(file.string(), problem)));
         return exit_status(visit.problems());
     }
-    return options->no_screen() ? play(*options, std::move(visit.value())) : show(*options, std::move(visit.value()));
+    return options->no_screen() ? play(*options, std::move(visit.value())) : show(*options, std::make_unique<const VisitWithKit>(std::move(visit.value())));
 }
 
 } // namespace evenfall

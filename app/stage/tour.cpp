@@ -123,7 +123,8 @@ void night(Player& play)
     kiosk.leaveFace();
     play.picture("night-refit");
     kiosk.leaveFace();
-    kiosk.noteOff();
+    kiosk.noteOff(); // the only one that is off: back on
+    kiosk.undo();
     play.picture("night-which-on");
     play.pass(std::chrono::minutes(2));
     kiosk.choose(sensor);

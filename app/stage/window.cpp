@@ -10,11 +10,12 @@
 
 Q_IMPORT_QML_PLUGIN(Evenfall_UiPlugin)
 Q_IMPORT_QML_PLUGIN(Evenfall_KioskPlugin)
+Q_IMPORT_QML_PLUGIN(Evenfall_FrontDeskPlugin)
 Q_IMPORT_QML_PLUGIN(Evenfall_AppPlugin)
 
 namespace evenfall {
 
-KioskWindow::KioskWindow(Kiosk& kiosk, QSize size)
+KioskWindow::KioskWindow(Kiosk& kiosk, QSize size, FrontDesk* desk)
 {
     engine_ = std::make_unique<QQmlApplicationEngine>();
     engine_->addImportPath(QStringLiteral("qrc:/"));
@@ -25,7 +26,12 @@ KioskWindow::KioskWindow(Kiosk& kiosk, QSize size)
     });
     // The screens' own labels are read again when the language changes.
     QObject::connect(&kiosk, &Kiosk::languageChanged, engine_.get(), [this] { engine_->retranslate(); });
+    if (desk) {
+        engine_->addImageProvider(QStringLiteral("sheet"), desk->page_pictures());
+        QObject::connect(desk, &FrontDesk::languageChanged, engine_.get(), [this] { engine_->retranslate(); });
+    }
     engine_->setInitialProperties({{QStringLiteral("kiosk"), QVariant::fromValue(&kiosk)},
+                                   {QStringLiteral("desk"), QVariant::fromValue<QObject*>(desk)},
                                    {QStringLiteral("width"), size.width()},
                                    {QStringLiteral("height"), size.height()}});
     engine_->load(QUrl(QStringLiteral("qrc:/Evenfall/App/Main.qml")));

@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #pragma once
 
+#include "frontdesk/front_desk.h"
 #include "kiosk/kiosk.h"
 
 #include <QQmlApplicationEngine>
@@ -16,8 +17,8 @@ namespace evenfall {
 /// not shown as if it were well.
 class KioskWindow {
   public:
-    /// `kiosk` outlives the window.
-    KioskWindow(Kiosk& kiosk, QSize size);
+    /// `kiosk`, and `desk` where there is one, outlive the window.
+    KioskWindow(Kiosk& kiosk, QSize size, FrontDesk* desk = nullptr);
     ~KioskWindow();
     KioskWindow(const KioskWindow&) = delete;
     KioskWindow& operator=(const KioskWindow&) = delete;

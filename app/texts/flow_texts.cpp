@@ -461,6 +461,9 @@ namespace {
     //: Under the question about being awake. %1 is a time.
     //% "You noted getting up at %1, but not coming back to bed. When was that?"
     QT_TRID_NOOP("q.hint.forgot_back"),
+    //: Under the question what came off. %1 is a time.
+    //% "At %1 you noted that something came off. Which part was it?"
+    QT_TRID_NOOP("q.hint.unnamed_off"),
     //: Answer about this night.
     //% "Better than usual"
     QT_TRID_NOOP("q.compare.better"),

@@ -12,7 +12,7 @@
 namespace evenfall {
 namespace {
 
-constexpr std::array shipped{"en", "es", "ar"};
+constexpr std::array shipped{"en", "es", "ar", "de", "fr"};
 
 QString isolated(const QString& text) { return QChar(0x2066) + text + QChar(0x2069); }
 
@@ -37,6 +37,8 @@ QString Words::own_name(const QString& language)
         return QStringLiteral("English"); // the locale would say "American English"
     if (language == QLatin1String("es"))
         return QStringLiteral("Español");
+    if (language == QLatin1String("fr"))
+        return QStringLiteral("Français"); // the locale would begin with a small letter
     return name.isEmpty() ? language : name;
 }
 
@@ -146,7 +148,11 @@ QString Words::day_and_part(LocalTime shown) const
 
 QString Words::date(const std::string& iso) const
 {
-    return locale_.toString(QDate::fromString(QString::fromStdString(iso), Qt::ISODate), QLocale::LongFormat);
+    const QDate day = QDate::fromString(QString::fromStdString(iso), Qt::ISODate);
+    QString written = locale_.toString(day, QLocale::LongFormat);
+    if (locale_.language() == QLocale::French && day.day() == 1) // the locale writes "mardi 1 décembre"
+        written.replace(QStringLiteral(" 1 "), QStringLiteral(" 1er "));
+    return written;
 }
 
 QString Words::number(long value) const { return locale_.toString(static_cast<qlonglong>(value)); }
@@ -156,6 +162,8 @@ QString Words::code(const std::string& value) const { return isolated(QString::f
 QString Words::hours(const Clinic& clinic) const
 {
     static const std::array<const char*, 7> week{"mon", "tue", "wed", "thu", "fri", "sat", "sun"};
+    // French has a narrow space before a colon.
+    const QString colon = locale_.language() == QLocale::French ? QStringLiteral("\u202f: ") : QStringLiteral(": ");
     QStringList lines;
     for (const OpenHours& open : clinic.hours) {
         // Days that follow each other are named by their first and last.
@@ -177,7 +185,7 @@ QString Words::hours(const Clinic& clinic) const
             days << (last == i ? first_name : first_name + QStringLiteral(" - ") + last_name);
             i = last + 1;
         }
-        lines << days.join(QStringLiteral(", ")) + QStringLiteral(": ") + clock(open.from) + QStringLiteral(" - ") + clock(open.to);
+        lines << days.join(QStringLiteral(", ")) + colon + clock(open.from) + QStringLiteral(" - ") + clock(open.to);
     }
     return lines.join(QLatin1Char('\n'));
 }

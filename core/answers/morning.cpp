@@ -135,6 +135,8 @@ std::vector<Removal> noted_removals(const NightState& state)
     std::map<std::string, Instant> put_on; // part -> last known to be on, by itself
     std::optional<Instant> all_on = state.lights_out;
     for (const NightNote& note : state.notes) {
+        if (note.kind == kinds::off && note.subject.empty())
+            continue; // which one is for the morning to say
         if (note.kind == kinds::off && !open.contains(note.subject)) {
             Instant known = all_on.value_or(note.at);
             if (const auto own = put_on.find(note.subject); own != put_on.end())
@@ -259,10 +261,14 @@ Morning morning_of_notes(const NightState& state)
     from_notes(morning.final_waking, exactly(state.up_for_day));
     from_notes(morning.lights_on, exactly(state.up_for_day));
     from_notes(morning.out_of_bed, exactly(state.up_for_day));
+    for (const NightNote& note : state.notes)
+        if (note.kind == kinds::off && note.subject.empty())
+            morning.unnamed_off.push_back(note.at);
     std::vector<Awakening> awakenings = noted_awakenings(state, morning.forgotten_back);
     if (!awakenings.empty())
         from_notes(morning.awake, std::optional(std::move(awakenings)));
-    from_notes(morning.off, std::optional(noted_removals(state)));
+    if (!state.paper) // on paper nothing was noted: that is not the same as nothing came off
+        from_notes(morning.off, std::optional(noted_removals(state)));
     return morning;
 }
 

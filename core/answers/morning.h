@@ -40,6 +40,8 @@ struct Morning {
     Answer<std::string> comment;
     /// "up" notes without a "back": when the person got up and did not note coming back.
     std::vector<Instant> forgotten_back;
+    /// "Something came off", without saying which part.
+    std::vector<Instant> unnamed_off;
 
     /// One of the five that asks_time() names.
     const Answer<TimeRange>& time(std::string_view question) const;

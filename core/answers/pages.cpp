@@ -12,7 +12,7 @@ namespace evenfall {
 namespace {
 
 // From these there is no way back: the evening is over, or the answers are in.
-constexpr std::array<std::string_view, 6> one_way{"welcome", "night", "morning", "result", "stop", "finished"};
+constexpr std::array<std::string_view, 7> one_way{"welcome", "night", "morning", "result", "stop", "finished", "entered"};
 
 } // namespace
 
@@ -40,6 +40,15 @@ Pages::Pages(const Plan& plan, const Kit& kit, const VisitOptions& options)
     pages_.insert(pages_.end(), {"rest_off", "skin", "pack", "finished"});
 }
 
+Pages Pages::of_staff()
+{
+    Pages pages;
+    for (const std::string_view question : questions::all)
+        pages.pages_.push_back(std::string(question_prefix) + std::string(question));
+    pages.pages_.insert(pages.pages_.end(), {"review", "entered"});
+    return pages;
+}
+
 bool Pages::has(std::string_view page) const { return std::find(pages_.begin(), pages_.end(), page) != pages_.end(); }
 
 std::string Pages::after(std::string_view page) const
@@ -63,6 +72,8 @@ Pages::Stretch Pages::stretch_of(std::string_view page) const
 {
     const auto here = std::find(pages_.begin(), pages_.end(), page);
     const auto night = std::find(pages_.begin(), pages_.end(), "night");
+    if (night == pages_.end())
+        return Stretch::morning; // staff's pages
     if (here == night)
         return Stretch::night;
     return here < night ? Stretch::evening : Stretch::morning;

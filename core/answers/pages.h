@@ -17,6 +17,9 @@ namespace evenfall {
 class Pages {
   public:
     Pages(const Plan& plan, const Kit& kit, const VisitOptions& options);
+    /// For somebody of the clinic who types in a paper diary or changes a record: the questions, the
+    /// answers to check, and the page "entered", on which the record is written.
+    static Pages of_staff();
 
     const std::vector<std::string>& all() const { return pages_; }
     bool has(std::string_view page) const;
@@ -29,6 +32,7 @@ class Pages {
     Stretch stretch_of(std::string_view page) const;
 
   private:
+    Pages() = default;
     std::vector<std::string> pages_;
 };
 

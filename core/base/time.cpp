@@ -229,4 +229,12 @@ std::chrono::year_month_day evening_of(LocalTime local)
         std::chrono::floor<std::chrono::days>(local - std::chrono::hours(12)));
 }
 
+std::string format_time_of_day(std::chrono::minutes time)
+{
+    std::array<char, 32> buffer{};
+    std::snprintf(buffer.data(), buffer.size(), "%02ld:%02ld", static_cast<long>(time.count() / 60),
+                  static_cast<long>(time.count() % 60));
+    return buffer.data();
+}
+
 } // namespace evenfall

@@ -79,6 +79,8 @@ std::string format_date(LocalTime local);
 
 /// A wall-clock time of day, "HH:MM". Error (malformed) when it is not 00:00 to 23:59.
 Result<std::chrono::minutes> parse_time_of_day(std::string_view text);
+/// "21:35"
+std::string format_time_of_day(std::chrono::minutes time);
 
 /// The local evening that a moment belongs to, counted from noon to noon: 02:00 on the 1st belongs
 /// to the evening of the last day of the month before.

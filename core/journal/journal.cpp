@@ -17,12 +17,13 @@ void put(std::string& out, std::string_view field)
 
 class MemoryJournal final : public Journal {
   public:
+    explicit MemoryJournal(std::vector<Entry> begin) : entries_(std::move(begin)) {}
     const std::vector<Entry>& entries() const override { return entries_; }
 
     Result<Entry> append(const Stamp& stamp, std::string_view kind, std::string_view subject,
                          std::string_view value) override
     {
-        Entry entry{static_cast<std::int64_t>(entries_.size()) + 1, stamp, std::string(kind),
+        Entry entry{entries_.empty() ? 1 : entries_.back().number + 1, stamp, std::string(kind),
                     std::string(subject), std::string(value), ""};
         entry.hash = chain_hash(entries_.empty() ? "" : entries_.back().hash, entry);
         entries_.push_back(entry);
@@ -63,6 +64,9 @@ std::size_t intact_length(const std::vector<Entry>& entries)
     return entries.size();
 }
 
-std::unique_ptr<Journal> make_memory_journal() { return std::make_unique<MemoryJournal>(); }
+std::unique_ptr<Journal> make_memory_journal(std::vector<Entry> begin)
+{
+    return std::make_unique<MemoryJournal>(std::move(begin));
+}
 
 } // namespace evenfall

@@ -35,8 +35,9 @@ std::string chain_hash(const std::string& before, const Entry& entry);
 /// How many entries from the start form an unbroken chain.
 std::size_t intact_length(const std::vector<Entry>& entries);
 
-/// A journal in memory that behaves like the one on disk, for tests and tours.
-std::unique_ptr<Journal> make_memory_journal();
+/// A journal in memory that behaves like the one on disk: for tests and tours, and for changing a
+/// record, whose own entries it then begins with (their numbers and hashes stay).
+std::unique_ptr<Journal> make_memory_journal(std::vector<Entry> begin = {});
 
 /// What was found when a journal was opened.
 struct Opened {

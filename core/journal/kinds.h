@@ -7,7 +7,8 @@
 /// What can be said in a journal. These words are in files of nights gone by: add, never change.
 namespace evenfall::kinds {
 
-inline constexpr std::string_view night = "night";           ///< subject: study code; value: {"night", "kit"}
+inline constexpr std::string_view night = "night";           ///< subject: study code; value: {"night", "kit"} and,
+                                                                  ///< typed in from paper, "paper": {"by", "evening"}
 inline constexpr std::string_view page = "page";             ///< subject: the page now open
 inline constexpr std::string_view language = "language";     ///< subject: two letters
 inline constexpr std::string_view first = "first";           ///< first questions; subject: none, some
@@ -23,7 +24,7 @@ inline constexpr std::string_view awake = "awake";
 inline constexpr std::string_view asleep = "asleep";         ///< going back to sleep
 inline constexpr std::string_view up = "up";                 ///< getting up in the night
 inline constexpr std::string_view back = "back";             ///< back in bed
-inline constexpr std::string_view off = "off";               ///< subject: part noticed off
+inline constexpr std::string_view off = "off";               ///< subject: part noticed off; empty: not said which
 inline constexpr std::string_view on = "on";                 ///< subject: part put back on
 inline constexpr std::string_view all_on = "all_on";         ///< everything was still on
 inline constexpr std::string_view up_for_day = "up_for_day";
@@ -39,6 +40,8 @@ inline constexpr std::string_view build = "build";           ///< of the drawn p
 inline constexpr std::string_view not_yet = "not_yet";       ///< a tick taken back; value: item, check or packed
 inline constexpr std::string_view signal = "signal";         ///< subject: task; value: started, done, skipped
 inline constexpr std::string_view skin_again = "skin_again"; ///< half an hour later; subject: fine, sore
+inline constexpr std::string_view amend = "amend";           ///< subject: who of the clinic; value: why (JSON text)
+inline constexpr std::string_view given_up = "given_up";     ///< the night was given up before its morning
 inline constexpr std::string_view record = "record";         ///< subject: name of the record folder
 
 } // namespace evenfall::kinds

@@ -19,6 +19,11 @@ Json value_of(const Entry& entry)
     return value ? std::move(value.value()) : Json();
 }
 
+std::string text_of(const Json& object, const char* key)
+{
+    return object.contains(key) && object[key].is_string() ? object[key].get<std::string>() : "";
+}
+
 /// Numbers of entries that a later entry took back.
 std::set<std::int64_t> undone(const std::vector<Entry>& entries)
 {
@@ -38,8 +43,13 @@ void begin_night(NightState& state, const Entry& entry, Instant at)
     state.begun = true;
     state.begun_at = at;
     state.code = entry.subject;
-    if (const Json value = value_of(entry); value.is_object() && value.contains("night") && value["night"].is_number_integer())
+    const Json value = value_of(entry);
+    if (!value.is_object())
+        return;
+    if (value.contains("night") && value["night"].is_number_integer())
         state.night = value["night"].get<long>();
+    if (value.contains("paper") && value["paper"].is_object())
+        state.paper = PaperNight{text_of(value["paper"], "by"), text_of(value["paper"], "evening")};
 }
 
 void take_back_tick(NightState& state, const Entry& entry)
@@ -106,8 +116,16 @@ void take(NightState& state, const Entry& entry, Instant at, const std::string& 
         take_back_tick(state, entry);
     else if (kind == kinds::signal)
         take_signal(state, entry, at);
-    else if (kind == kinds::record)
+    else if (kind == kinds::amend) {
+        const Json why = value_of(entry);
+        state.amendments.push_back({entry.subject, why.is_string() ? why.get<std::string>() : "", at, entry.number});
+        state.amending = true;
+    } else if (kind == kinds::given_up)
+        state.given_up = true;
+    else if (kind == kinds::record) {
         state.record = entry.subject;
+        state.amending = false;
+    }
     else if (std::find(night_kinds.begin(), night_kinds.end(), kind) != night_kinds.end())
         state.notes.push_back({entry.number, kind, entry.subject, at});
 }
@@ -164,7 +182,7 @@ std::set<std::string> NightState::off_now() const
 {
     std::set<std::string> off;
     for (const NightNote& note : notes) {
-        if (note.kind == kinds::off)
+        if (note.kind == kinds::off && !note.subject.empty())
             off.insert(note.subject);
         if (note.kind == kinds::on)
             off.erase(note.subject);

@@ -38,6 +38,21 @@ struct SeenLight {
     bool operator==(const SeenLight&) const = default;
 };
 
+/// A night whose answers stand on paper and are typed in by somebody of the clinic.
+struct PaperNight {
+    std::string by;      ///< initials or a role
+    std::string evening; ///< yyyy-mm-dd
+    bool operator==(const PaperNight&) const = default;
+};
+
+/// Somebody of the clinic changes the answers of a night whose record is written.
+struct AmendInHand {
+    std::string by, why;
+    Instant at;
+    std::int64_t number = 0; ///< of its entry
+    bool operator==(const AmendInHand&) const = default;
+};
+
 /// All that the screens need to know of the night in hand: nothing but a replay of the journal.
 struct NightState {
     bool begun = false;
@@ -68,6 +83,10 @@ struct NightState {
     /// said and the program's being opened again under another boot.
     std::vector<TimeRange> gaps;
     std::string record;                        ///< name of the record folder once written
+    std::optional<PaperNight> paper;           ///< absent: a night with the tablet
+    std::vector<AmendInHand> amendments;       ///< begun, in order
+    bool amending = false;                     ///< the last of them has no record yet
+    bool given_up = false;
 
     /// The answer begun for a question; null when there is none.
     const Json* draft(std::string_view question) const;

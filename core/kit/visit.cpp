@@ -9,15 +9,14 @@
 namespace evenfall {
 namespace {
 
-/// A number somebody can dial: digits, spaces, + ( ) - . / and at least two digits.
+constexpr std::array<std::string_view, 7> week{"mon", "tue", "wed", "thu", "fri", "sat", "sun"};
+
 std::optional<std::string> read_phone(ObjectReader& reader, std::string_view key)
 {
     std::optional<std::string> phone = reader.text(key);
     if (!phone)
         return phone;
-    const auto digits = std::count_if(phone->begin(), phone->end(), [](char c) { return c >= '0' && c <= '9'; });
-    const bool plain = phone->find_first_not_of("0123456789 +()-./") == std::string::npos;
-    if (!plain || digits < 2 || phone->size() > 32) {
+    if (!plain_phone(*phone)) {
         reader.fault(key, "bad_phone", "\"" + *phone + "\" cannot be dialled; right would be such as 555-0142");
         return std::nullopt;
     }
@@ -39,7 +38,6 @@ std::optional<std::chrono::minutes> read_clock(ObjectReader& reader, std::string
 
 void read_hours(ObjectReader& clinic, Clinic& out)
 {
-    static const std::vector<std::string> week{"mon", "tue", "wed", "thu", "fri", "sat", "sun"};
     for (const auto& [json, at] : clinic.elements("hours")) {
         ObjectReader reader(*json, at, clinic.problems());
         OpenHours hours;
@@ -56,20 +54,6 @@ void read_hours(ObjectReader& clinic, Clinic& out)
         reader.finish();
         out.hours.push_back(std::move(hours));
     }
-}
-
-void read_clinic(ObjectReader& top, Clinic& clinic)
-{
-    const Json* json = top.needed("clinic");
-    if (!json)
-        return;
-    ObjectReader reader(*json, top.at("clinic"), top.problems());
-    clinic.name = reader.text("name").value_or("");
-    clinic.phone = read_phone(reader, "phone").value_or("");
-    read_hours(reader, clinic);
-    clinic.phone_outside_hours = read_phone(reader, "phone_outside_hours").value_or("");
-    clinic.emergency = read_phone(reader, "emergency").value_or("");
-    reader.finish();
 }
 
 void read_need(ObjectReader& top, Visit& visit)
@@ -107,6 +91,46 @@ void read_ask_first(ObjectReader& top, Visit& visit)
     visit.ask_first = *ids;
 }
 
+std::string_view trimmed(std::string_view text)
+{
+    while (!text.empty() && text.front() == ' ')
+        text.remove_prefix(1);
+    while (!text.empty() && text.back() == ' ')
+        text.remove_suffix(1);
+    return text;
+}
+
+/// "mon-fri", "sat"
+std::vector<std::string> days_of(std::string_view text)
+{
+    const size_t dash = text.find('-');
+    const auto first = std::find(week.begin(), week.end(), text.substr(0, dash));
+    const auto last = dash == std::string_view::npos ? first : std::find(week.begin(), week.end(), text.substr(dash + 1));
+    if (first == week.end() || last == week.end() || last < first)
+        return {};
+    return std::vector<std::string>(first, std::next(last));
+}
+
+/// "mon-fri 08:00-17:00"
+std::optional<OpenHours> span_of_hours(std::string_view text)
+{
+    const size_t space = text.find(' ');
+    if (space == std::string_view::npos)
+        return std::nullopt;
+    const std::string_view times = trimmed(text.substr(space));
+    const size_t dash = times.find('-');
+    OpenHours hours;
+    hours.days = days_of(text.substr(0, space));
+    if (hours.days.empty() || dash == std::string_view::npos)
+        return std::nullopt;
+    const Result<std::chrono::minutes> from = parse_time_of_day(times.substr(0, dash)), to = parse_time_of_day(times.substr(dash + 1));
+    if (!from || !to || *from >= *to)
+        return std::nullopt;
+    hours.from = *from;
+    hours.to = *to;
+    return hours;
+}
+
 std::string read_date(ObjectReader& reader, std::string_view key)
 {
     const std::optional<std::string> text = reader.text(key);
@@ -120,6 +144,34 @@ std::string read_date(ObjectReader& reader, std::string_view key)
 }
 
 } // namespace
+
+Clinic read_clinic(ObjectReader& top)
+{
+    Clinic clinic;
+    const Json* json = top.needed("clinic");
+    if (!json)
+        return clinic;
+    ObjectReader reader(*json, top.at("clinic"), top.problems());
+    clinic.name = reader.text("name").value_or("");
+    clinic.phone = read_phone(reader, "phone").value_or("");
+    read_hours(reader, clinic);
+    clinic.phone_outside_hours = read_phone(reader, "phone_outside_hours").value_or("");
+    clinic.emergency = read_phone(reader, "emergency").value_or("");
+    reader.finish();
+    return clinic;
+}
+
+Json clinic_to_json(const Clinic& clinic)
+{
+    Json hours = Json::array();
+    for (const OpenHours& one : clinic.hours)
+        hours.push_back(Json{{"days", one.days}, {"from", format_time_of_day(one.from)}, {"to", format_time_of_day(one.to)}});
+    return Json{{"name", clinic.name},
+                {"phone", clinic.phone},
+                {"hours", std::move(hours)},
+                {"phone_outside_hours", clinic.phone_outside_hours},
+                {"emergency", clinic.emergency}};
+}
 
 Result<Visit> read_visit(std::string_view json_text)
 {
@@ -153,7 +205,7 @@ Result<Visit> read_visit(std::string_view json_text)
         else
             top.fault("zone", "unknown_zone", zone.problems()[0].text, Fault::refused);
     }
-    read_clinic(top, visit.clinic);
+    visit.clinic = read_clinic(top);
     read_need(top, visit);
     visit.return_by = read_date(top, "return_by");
     read_ask_first(top, visit);
@@ -169,6 +221,67 @@ Result<Visit> read_visit(std::string_view json_text)
     if (!problems.empty())
         return problems;
     return visit;
+}
+
+Json visit_to_json(const Visit& visit)
+{
+    return Json{{"format", "evenfall.visit/1"},
+                {"code", visit.code},
+                {"kit", visit.kit},
+                {"kit_label", visit.kit_label},
+                {"nights", visit.nights},
+                {"language", visit.language},
+                {"writing_hand", visit.hand == WritingHand::left ? "left" : "right"},
+                {"bed_time", format_time_of_day(visit.bed_time)},
+                {"zone", visit.zone->name()},
+                {"clinic", clinic_to_json(visit.clinic)},
+                {"need", {{"minutes", visit.need.count()}, {"signals", visit.need_signals}}},
+                {"return_by", visit.return_by},
+                {"ask_first", visit.ask_first},
+                {"options",
+                 {{"signal_check", visit.options.signal_check},
+                  {"evening_questions", visit.options.evening_questions},
+                  {"mirror", visit.options.mirror},
+                  {"narration", visit.options.narration}}}};
+}
+
+bool plain_phone(std::string_view text)
+{
+    const auto digits = std::count_if(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
+    return digits >= 2 && text.size() <= 32 && text.find_first_not_of("0123456789 +()-./") == std::string_view::npos;
+}
+
+Result<std::vector<OpenHours>> parse_hours_line(std::string_view line)
+{
+    std::vector<OpenHours> out;
+    while (!trimmed(line).empty()) {
+        const size_t comma = line.find(',');
+        const std::string_view one = trimmed(line.substr(0, comma));
+        std::optional<OpenHours> hours = span_of_hours(one);
+        if (!hours)
+            return Problem{Fault::malformed, "bad_hours", "/clinic/hours",
+                           "\"" + std::string(one) + "\" cannot be read; right would be such as mon-fri 08:00-17:00, sat 09:00-12:00"};
+        out.push_back(std::move(*hours));
+        line = comma == std::string_view::npos ? "" : line.substr(comma + 1);
+    }
+    return out;
+}
+
+std::string hours_line(const std::vector<OpenHours>& hours)
+{
+    std::string line;
+    for (const OpenHours& one : hours) {
+        // Days that follow each other are a span; others are written one by one.
+        for (size_t i = 0; i < one.days.size();) {
+            size_t last = i;
+            const auto at = [&](size_t index) { return std::find(week.begin(), week.end(), one.days[index]) - week.begin(); };
+            while (last + 1 < one.days.size() && at(last + 1) == at(last) + 1)
+                ++last;
+            line += (line.empty() ? "" : ", ") + one.days[i] + (last > i ? "-" + one.days[last] : "") + " " + format_time_of_day(one.from) + "-" + format_time_of_day(one.to);
+            i = last + 1;
+        }
+    }
+    return line;
 }
 
 Result<VisitWithKit> load_visit(const std::filesystem::path& file,

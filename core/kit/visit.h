@@ -67,6 +67,22 @@ struct Visit {
 /// zone, or a date that does not exist is refused.
 Result<Visit> read_visit(std::string_view json_text);
 
+/// The member "clinic" of a file: as read_visit has it, with all its faults; and back.
+Clinic read_clinic(ObjectReader& top);
+Json clinic_to_json(const Clinic& clinic);
+
+/// Writes what read_visit reads back as the same visit.
+Json visit_to_json(const Visit& visit);
+
+/// A telephone number that somebody can dial: digits, spaces, + ( ) - . /, at least two digits, at
+/// most 32 characters.
+bool plain_phone(std::string_view text);
+
+/// Opening hours in one line, as somebody types them: "mon-fri 08:00-17:00, sat 09:00-12:00". English
+/// names of days in three letters. Malformed: what cannot be read, and what would be right. Empty: none.
+Result<std::vector<OpenHours>> parse_hours_line(std::string_view line);
+std::string hours_line(const std::vector<OpenHours>& hours);
+
 /// A visit together with its kit.
 struct VisitWithKit {
     Visit visit;

@@ -5,8 +5,6 @@
 #include "plan/stages.h"
 
 #include <algorithm>
-#include <array>
-#include <cstdio>
 #include <numeric>
 #include <set>
 
@@ -237,14 +235,6 @@ std::chrono::minutes start_of_step(const Plan& plan, size_t index, std::chrono::
     // Rounded down: better a minute early.
     const minutes start = std::chrono::floor<minutes>(std::chrono::seconds(bed_time) - plan.before_bed(index));
     return (start % day + day) % day;
-}
-
-std::string format_time_of_day(std::chrono::minutes time)
-{
-    std::array<char, 32> buffer{};
-    std::snprintf(buffer.data(), buffer.size(), "%02ld:%02ld", static_cast<long>(time.count() / 60),
-                  static_cast<long>(time.count() % 60));
-    return buffer.data();
 }
 
 TextArg part_name(const Part& part)

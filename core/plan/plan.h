@@ -60,9 +60,6 @@ Result<Plan> make_plan(const Kit& kit, WritingHand hand);
 /// Wall clock time of day at which step `index` begins when bed is at `bed_time`; wraps at midnight.
 std::chrono::minutes start_of_step(const Plan& plan, size_t index, std::chrono::minutes bed_time);
 
-/// "21:35"
-std::string format_time_of_day(std::chrono::minutes time);
-
 /// What a part is called: the kit's own name for it, else the kind's at its place.
 TextArg part_name(const Part& part);
 

@@ -25,9 +25,13 @@ Stage plug_stage(const Part& part, WritingHand writes_with)
     Stage stage{"plug", "plug." + joint, "plug_match", "", plug_time, 2, 0, true, false, 2};
     if (part.mark.ridges == 0)
         stage.texts += ".smooth";
+    if (part.plug->joint == Joint::snap)
+        stage.figure = "snap_press";
     if (part.kind == PartKind::nasal_cannula) {
         stage.texts = "nasal_cannula.join." + joint;
-        stage.figure = part.plug->joint == Joint::twist ? "tube_twist" : "tube_push";
+        stage.figure = part.plug->joint == Joint::twist  ? "tube_twist"
+                       : part.plug->joint == Joint::snap ? "tube_snap"
+                                                         : "tube_push";
         stage.seconds = tube_time;
     }
     if (part.kind == PartKind::finger_probe) {

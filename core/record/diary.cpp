@@ -88,6 +88,24 @@ Json entry_json(const Entry& entry)
                 {"origin", origin_word(Origin::reported)}};
 }
 
+Json amendment_json(const Amendment& amendment, const Night& night)
+{
+    Json changes = Json::array();
+    for (const AmendedValue& one : amendment.changes) {
+        Json change{{"at", one.at}};
+        if (!one.before.is_null())
+            change["before"] = one.before;
+        if (!one.after.is_null())
+            change["after"] = one.after;
+        changes.push_back(std::move(change));
+    }
+    return Json{{"at", time_text(amendment.at, night)},
+                {"by", amendment.by},
+                {"why", amendment.why},
+                {"changes", std::move(changes)},
+                {"origin", origin_word(Origin::reported)}};
+}
+
 /// Checks what a type cannot: that every text can be carried and every kind is known.
 class WriteCheck {
   public:
@@ -122,12 +140,29 @@ class WriteCheck {
             text(diary_.signal_checks[i].subject, pointer("/signal_checks", i) + "/subject");
             text(diary_.signal_checks[i].text, pointer("/signal_checks", i) + "/text");
         }
+        if (diary_.paper)
+            signature(diary_.paper->by, "/typed_from_paper/by");
+        for (std::size_t i = 0; i < diary_.amendments.size(); ++i) {
+            const Amendment& one = diary_.amendments[i];
+            const std::string at = pointer("/amendments", i);
+            signature(one.by, at + "/by");
+            signature(one.why, at + "/why");
+            if (one.changes.empty())
+                add("empty", at + "/changes", "changes nothing; right would be at least one change");
+        }
         return std::move(problems_);
     }
 
   private:
     const Diary& diary_;
     Problems problems_;
+
+    void signature(const std::string& value, const std::string& at)
+    {
+        text(value, at);
+        if (value.empty())
+            add("empty", at, "empty; right would be who did this, and why");
+    }
 
     void add(std::string code, std::string at, std::string text)
     {
@@ -160,6 +195,8 @@ class DiaryReader {
         read_notes();
         read_signal_checks();
         read_journal();
+        read_paper();
+        read_amendments();
         const Json* estimate = top_.member("estimate");
         const Json* problems = top_.member("problems");
         if ((estimate != nullptr) == (problems != nullptr))
@@ -375,16 +412,66 @@ class DiaryReader {
         for (const auto& [json, at] : top_.elements("signal_checks", false)) {
             ObjectReader reader(*json, at, problems_);
             SignalCheck check;
-            const TimeRange when = time(reader, "at", true).value_or(TimeRange{});
-            if (!when.exact())
-                reader.fault("at", "bad_time", "a range; right would be one time");
-            check.at = when.earliest;
+            check.at = instant(reader, "at");
             check.kind = reader.id("kind").value_or("");
             check.subject = text(reader, "subject", false);
             check.text = text(reader, "text", false);
             origin(reader, true);
             reader.finish();
             diary_.signal_checks.push_back(check);
+        }
+    }
+
+    /// One time that is no range.
+    Instant instant(ObjectReader& reader, std::string_view key)
+    {
+        const TimeRange when = time(reader, key, true).value_or(TimeRange{});
+        if (!when.exact())
+            reader.fault(key, "bad_time", "a range; right would be one time");
+        return when.earliest;
+    }
+
+    void read_paper()
+    {
+        const Json* json = top_.member("typed_from_paper");
+        if (!json)
+            return;
+        ObjectReader reader(*json, "/typed_from_paper", problems_);
+        TypedFromPaper paper;
+        paper.by = text(reader, "by", true);
+        paper.at = instant(reader, "at");
+        origin(reader, true);
+        reader.finish();
+        diary_.paper = paper;
+    }
+
+    void read_amendments()
+    {
+        for (const auto& [json, at] : top_.elements("amendments", false)) {
+            ObjectReader reader(*json, at, problems_);
+            Amendment amendment;
+            amendment.at = instant(reader, "at");
+            amendment.by = text(reader, "by", true);
+            amendment.why = text(reader, "why", true);
+            for (const auto& [change, change_at] : reader.elements("changes")) {
+                ObjectReader one(*change, change_at, problems_);
+                AmendedValue value;
+                value.at = one.text("at").value_or("");
+                if (const Json* before = one.member("before"))
+                    value.before = *before;
+                if (const Json* after = one.member("after"))
+                    value.after = *after;
+                if (value.before == value.after)
+                    one.fault("after", "no_change", "the same as before; right would be a change",
+                              Fault::refused);
+                one.finish();
+                amendment.changes.push_back(std::move(value));
+            }
+            if (reader.has("changes") && amendment.changes.empty())
+                reader.fault("changes", "empty", "right would be at least one change");
+            origin(reader, true);
+            reader.finish();
+            diary_.amendments.push_back(std::move(amendment));
         }
     }
 
@@ -395,10 +482,7 @@ class DiaryReader {
             ObjectReader reader(*json, at, problems_);
             Entry entry;
             entry.number = reader.integer("number", 1, most).value_or(1);
-            const TimeRange when = time(reader, "utc", true).value_or(TimeRange{});
-            if (!when.exact())
-                reader.fault("utc", "bad_time", "a range; right would be one time");
-            entry.stamp.utc = when.earliest;
+            entry.stamp.utc = instant(reader, "utc");
             entry.stamp.offset =
                 std::chrono::seconds(reader.integer("offset_s", -86400, 86400).value_or(0));
             entry.stamp.zone = any_string(reader, "zone");
@@ -547,7 +631,8 @@ Result<std::string> record_name(const Diary& diary)
     const Result<std::string> evening = diary_evening(diary);
     if (!evening)
         return evening.problems();
-    return diary.of.code + "_night-" + std::to_string(diary.of.night) + "_" + *evening;
+    const std::string name = diary.of.code + "_night-" + std::to_string(diary.of.night) + "_" + *evening;
+    return diary.amendments.empty() ? name : name + "_amended-" + std::to_string(diary.amendments.size());
 }
 
 Result<Diary> diary_from_night(const Night& night)
@@ -642,6 +727,9 @@ Result<std::string> diary_to_json(const Diary& diary)
         return one;
     });
     list("journal", diary.journal, entry_json);
+    if (diary.paper)
+        json["typed_from_paper"] = Json{{"by", diary.paper->by}, {"at", time_text(diary.paper->at, night)}, {"origin", reported}};
+    list("amendments", diary.amendments, [&](const Amendment& one) { return amendment_json(one, night); });
     Consequences derived = derive(night);
     if (!derived.estimate.is_null())
         json["estimate"] = std::move(derived.estimate);

@@ -53,6 +53,29 @@ struct SignalCheck {
     bool operator==(const SignalCheck&) const = default;
 };
 
+/// The answers were written on paper and typed in by somebody of the clinic.
+struct TypedFromPaper {
+    std::string by; ///< initials or a role; no name of a patient
+    Instant at;     ///< when typing began
+    bool operator==(const TypedFromPaper&) const = default;
+};
+
+/// One value that somebody of the clinic changed after the record was written. Absent: not there.
+struct AmendedValue {
+    std::string at; ///< where it stands in diary.json: "/night/lights_out", "/answers/compare", "/notes"
+    Json before, after; ///< null: no such value
+    bool operator==(const AmendedValue&) const = default;
+};
+
+/// Who changed a record, and why. The record as it was stays as it is: this one is beside it.
+struct Amendment {
+    Instant at;
+    std::string by; ///< initials or a role
+    std::string why;
+    std::vector<AmendedValue> changes; ///< at least one
+    bool operator==(const Amendment&) const = default;
+};
+
 struct KitOfNight {
     std::string id;
     std::string label; ///< what is written on the bag
@@ -73,6 +96,8 @@ struct Diary {
     std::vector<DiaryNote> notes;
     std::vector<SignalCheck> signal_checks;
     std::vector<Entry> journal;
+    std::optional<TypedFromPaper> paper;
+    std::vector<Amendment> amendments; ///< in their order
 };
 
 /// Where the record begins: the middle of recording.from, else of lights out, else the first entry
@@ -101,7 +126,7 @@ Result<DiaryStart> diary_start(const Diary& diary);
 /// The local evening, yyyy-mm-dd, counted from noon to noon.
 Result<std::string> diary_evening(const Diary& diary);
 
-/// Name of the record's folder: <code>_night-<n>_<yyyy-mm-dd>.
+/// Name of the record's folder: <code>_night-<n>_<yyyy-mm-dd>; with _amended-<k> after k amendments.
 Result<std::string> record_name(const Diary& diary);
 
 /// How much of what is derived is worked out again on reading. `chance_enough` is by far the dearest

@@ -35,6 +35,7 @@ constexpr std::array texts{
     KindText{"sensor_on_again", "Sensor on again"},
     KindText{"sensor_not_put_back", "Sensor not put back"},
     KindText{"still_on", "Sensors still on"},
+    KindText{"something_off", "Part not named came off"},
     KindText{"bathroom", "Bathroom"},
     KindText{"refitted", "Sensor refitted"},
     KindText{"note", "Note"},

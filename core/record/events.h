@@ -21,7 +21,7 @@ std::vector<DiaryEvent> all_events(const Diary& diary);
 ///
 /// Standard texts of EDF+: recording_starts, lights_off, lights_on, recording_ends. Ours: into_bed,
 /// out_of_bed, fell_asleep, final_waking, awake, awake_untimed, sensor_off, sensor_off_from_start,
-/// sensor_on_again, sensor_not_put_back, still_on, bathroom, refitted, note,
+/// sensor_on_again, sensor_not_put_back, still_on, something_off, bathroom, refitted, note,
 /// changed_note, signal_check.
 std::optional<std::string_view> event_text(std::string_view kind);
 

@@ -392,7 +392,7 @@ class Bundler {
                   {"identifier", identifier("")},
                   {"questionnaire", std::string(fhir::questionnaire_url) + "|" +
                                         std::string(fhir::questionnaire_version)},
-                  {"status", "completed"},
+                  {"status", diary_.amendments.empty() ? "completed" : "amended"},
                   {"subject", reference(patient_)},
                   {"authored", diary_.journal.empty() ? last_said().substr(0, 10) : last_said()}};
         if (Json items = Response(scribe_).items(); !items.empty())
@@ -433,7 +433,7 @@ class Bundler {
         Json json{
             {"resourceType", "Observation"},
             {"identifier", Json::array({identifier(at)})},
-            {"status", "final"},
+            {"status", diary_.amendments.empty() ? "final" : "amended"},
             {"category",
              Json::array({Json{
                  {"coding",

@@ -149,27 +149,24 @@ Result<std::vector<RecordFile>> record_files(const Diary& diary,
     return files;
 }
 
-Result<std::filesystem::path> write_record(const Diary& diary, const std::filesystem::path& parent,
-                                           const std::vector<RecordFile>& more)
+namespace {
+
+/// A folder of these files at `parent / name`: there whole and durable, or not at all.
+Result<std::filesystem::path> place_folder(const std::filesystem::path& parent, const std::string& name,
+                                           const std::vector<RecordFile>& files)
 {
-    const Result<std::string> name = record_name(diary);
-    if (!name)
-        return name.problems();
-    const Result<std::vector<RecordFile>> files = record_files(diary, more);
-    if (!files)
-        return files.problems();
-    const std::filesystem::path path = parent / *name;
+    const std::filesystem::path path = parent / name;
     struct stat there {};
     if (::lstat(path.c_str(), &there) == 0)
         return exists_already(path);
 
-    remove_leftovers(parent, *name);
+    remove_leftovers(parent, name);
     const std::filesystem::path hidden =
-        parent / ("." + *name + "." + std::to_string(::getpid()) + std::string(temporary_end));
+        parent / ("." + name + "." + std::to_string(::getpid()) + std::string(temporary_end));
     if (::mkdir(hidden.c_str(), 0700) != 0)
         return io_problem("cannot create", hidden, errno);
     TemporaryFolder folder(hidden);
-    for (const RecordFile& file : *files) {
+    for (const RecordFile& file : files) {
         if (const Status written = write_new_file(folder.path() / file.name, file.bytes); !written)
             return written.problems();
     }
@@ -185,6 +182,39 @@ Result<std::filesystem::path> write_record(const Diary& diary, const std::filesy
         return synced.problems();
     }
     return path;
+}
+
+} // namespace
+
+Result<std::filesystem::path> write_record(const Diary& diary, const std::filesystem::path& parent,
+                                           const std::vector<RecordFile>& more)
+{
+    const Result<std::string> name = record_name(diary);
+    if (!name)
+        return name.problems();
+    const Result<std::vector<RecordFile>> files = record_files(diary, more);
+    if (!files)
+        return files.problems();
+    return place_folder(parent, *name, *files);
+}
+
+Result<std::filesystem::path> copy_record(const std::filesystem::path& record, const std::filesystem::path& parent)
+{
+    std::vector<RecordFile> files;
+    std::error_code error;
+    for (std::filesystem::directory_iterator at(record, error), end; !error && at != end; at.increment(error)) {
+        Result<std::string> bytes = read_file(at->path());
+        if (!bytes)
+            return bytes.problems();
+        files.push_back({at->path().filename().string(), std::move(*bytes)});
+    }
+    if (error)
+        return io_problem("cannot read the folder", record, error.value());
+    const std::filesystem::path there = parent / record.filename();
+    const Result<std::string> sums = read_file(record / "SHA256SUMS"), sums_there = read_file(there / "SHA256SUMS");
+    if (sums && sums_there && *sums == *sums_there)
+        return there; // taken out before; whoever calls verifies it
+    return place_folder(parent, record.filename().string(), files);
 }
 
 } // namespace evenfall

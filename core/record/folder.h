@@ -28,4 +28,9 @@ Result<std::vector<RecordFile>> record_files(const Diary& diary,
 Result<std::filesystem::path> write_record(const Diary& diary, const std::filesystem::path& parent,
                                            const std::vector<RecordFile>& more = {});
 
+/// Copies a record folder into another one, such as a stick, and returns the copy's path: whole and
+/// synced, or not at all, as write_record. A copy that is there already and has the same sums stays;
+/// refused: another record of that name. Io: what failed.
+Result<std::filesystem::path> copy_record(const std::filesystem::path& record, const std::filesystem::path& parent);
+
 } // namespace evenfall

@@ -276,6 +276,15 @@ class Page {
         page_.notice =
             "From the notes alone: a sensor counts while it was worn; how good its signal was is "
             "not known here. The clinic decides from the recording.";
+        if (diary_.paper)
+            page_.notice += " Typed in from a paper diary.";
+        if (!diary_.amendments.empty())
+            page_.notice += " Changed after it was written: see \"Amended\" under the answers.";
+    }
+
+    std::string day(Instant when) const
+    {
+        return format_time(when, night_.offset_at(when)).substr(0, 10);
     }
 
     std::string groups() const
@@ -627,6 +636,14 @@ class Page {
     void answers()
     {
         page_.answers.title = "Answers";
+        if (diary_.paper)
+            page_.answers.lines.push_back({"Typed in from paper", "by " + diary_.paper->by + ", " + day(diary_.paper->at), Origin::reported, true});
+        for (const Amendment& one : diary_.amendments) {
+            std::vector<std::string> what;
+            for (const AmendedValue& value : one.changes)
+                what.push_back(value.at);
+            page_.answers.lines.push_back({"Amended", "by " + one.by + ", " + day(one.at) + ": " + one.why + " (" + joined(what, ", ") + ")", Origin::reported, true});
+        }
         for (const DiaryAnswer& answer : diary_.answers)
             page_.answers.lines.push_back({question_label(answer.question),
                                            answer_text(answer.answer), answer.origin,

@@ -11,12 +11,14 @@ T.AbstractButton {
     property string figure: ""
     property string count: ""
     property bool done: false
+    /// One of several, rather than one to tick off.
+    property bool single: false
     implicitHeight: Math.max(Theme.mm(19), contentItem.implicitHeight + topPadding + bottomPadding)
     padding: Theme.px(10)
     rightPadding: Theme.px(20)
     leftPadding: Theme.px(12)
     focusPolicy: Qt.StrongFocus
-    Accessible.role: Accessible.CheckBox
+    Accessible.role: single ? Accessible.RadioButton : Accessible.CheckBox
     Accessible.name: count === "" ? text : text + ", " + count
     Accessible.checkable: true
     Accessible.checked: done

@@ -7,7 +7,7 @@ import Evenfall.Ui
 /// A question with a few given answers.
 ///
 /// progressText, title, hint
-/// options  list of { id, text }; selected: list of the ids chosen; several: more than one may be
+/// options  list of { id, text, figure }; with figures they stand as tiles beside each other; selected: list of the ids chosen; several: more than one may be
 /// mainLabel, mainEnabled; chosen(id), main(), skip(), back()
 QuestionPage {
     id: root
@@ -15,8 +15,29 @@ QuestionPage {
     property var selected: []
     property bool several: false
     signal chosen(string id)
+    readonly property bool pictures: options.length > 0 && (options[0].figure ?? "") !== ""
+    Flow {
+        visible: root.pictures
+        width: parent.width
+        spacing: Theme.px(14)
+        readonly property int across: Theme.roomy || !Theme.landscape && Theme.textScale > 1 ? 1 : 2
+        Repeater {
+            model: root.pictures ? root.options.length : 0
+            ItemTile {
+                required property int index
+                readonly property var item: root.options[index] ?? ({})
+                objectName: "option-" + (item.id ?? "")
+                single: true
+                width: Math.floor((parent.width - (parent.across - 1) * parent.spacing) / parent.across)
+                text: item.text ?? ""
+                figure: item.figure ?? ""
+                done: root.selected.indexOf(item.id) >= 0
+                onClicked: root.chosen(item.id)
+            }
+        }
+    }
     Repeater {
-        model: root.options.length
+        model: root.pictures ? 0 : root.options.length
         ChoiceTile {
             required property int index
             readonly property var item: root.options[index] ?? ({})

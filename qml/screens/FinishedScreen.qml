@@ -22,7 +22,12 @@ Page {
     paneShareUpright: 0.26
     centred: true
     onMain: done()
-    pane: Horizon { anchors.fill: parent; hour: "dawn" }
+    pane: [
+        Horizon { anchors.fill: parent; hour: "dawn" },
+        StaffAction { text: root.staffLabel; onClicked: root.staff() }
+    ]
+    property string staffLabel: ""
+    signal staff()
     Title { width: parent.width; text: root.title }
     Words { width: parent.width; text: root.body }
     Words { width: parent.width; text: root.returnText; font.weight: Font.DemiBold }

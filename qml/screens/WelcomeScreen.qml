@@ -27,12 +27,18 @@ Page {
     property string buildText: ""
     signal languageChosen(string code)
     signal buildChosen(string id)
+    /// For the clinic's staff: small, and away from what the patient needs.
+    property string staffLabel: ""
+    signal staff()
 
     paneShare: Theme.roomy ? 0.2 : 0.36
     paneShareUpright: 0.3
     centred: true
     spacing: Theme.px(18)
-    pane: Horizon { anchors.fill: parent; hour: "dusk" }
+    pane: [
+        Horizon { anchors.fill: parent; hour: "dusk" },
+        StaffAction { text: root.staffLabel; onClicked: root.staff() }
+    ]
     onMain: start()
 
     SmallWords { width: parent.width; text: root.clinicName }

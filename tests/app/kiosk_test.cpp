@@ -55,7 +55,6 @@ class KioskTest : public testing::Test {
     Kiosk::Settings settings()
     {
         Kiosk::Settings settings;
-        settings.records = folder_.path().toStdString();
         settings.clinic = demo().visit.clinic;
         return settings;
     }
@@ -66,14 +65,14 @@ class KioskTest : public testing::Test {
                 Result<Opened> opened = open_journal(std::filesystem::path(folder_.path().toStdString()) / "journal.db");
                 if (!opened)
                     return opened.problems();
-                return Session::begin(visit_, std::move(opened->journal), clock_);
+                return Session::begin({visit_, std::move(opened->journal), folder_.path().toStdString()}, clock_);
             },
             settings());
     }
     std::unique_ptr<Kiosk> failing()
     {
         return std::make_unique<Kiosk>(
-            [this]() -> Result<std::unique_ptr<Session>> { return Session::begin(demo(), std::make_unique<FailingJournal>(failing_), clock_); },
+            [this]() -> Result<std::unique_ptr<Session>> { return Session::begin({demo(), std::make_unique<FailingJournal>(failing_), folder_.path().toStdString()}, clock_); },
             settings());
     }
     void to_night(Kiosk& kiosk)
@@ -546,9 +545,7 @@ TEST_F(KioskTest, ASkippedAnswerIsAbsent_NeverZero)
 
 TEST_F(KioskTest, SaysTheRecordCouldNotBeWritten_AndKeepsTheNight)
 {
-    Kiosk::Settings elsewhere = settings();
-    elsewhere.records = "/proc/nowhere";
-    Kiosk kiosk([this]() -> Result<std::unique_ptr<Session>> { return Session::begin(demo(), make_memory_journal(), clock_); }, elsewhere);
+    Kiosk kiosk([this]() -> Result<std::unique_ptr<Session>> { return Session::begin({demo(), make_memory_journal(), "/proc/nowhere"}, clock_); }, settings());
     to_night(kiosk);
     clock_->pass(hours(8));
     kiosk.upConfirmed();
@@ -593,6 +590,80 @@ TEST(Texts, KeepAPhoneNumberInItsOwnDirection)
     const QString number = words.code("555-0142");
     EXPECT_EQ(number.front(), QChar(0x2066));
     EXPECT_EQ(number.back(), QChar(0x2069));
+}
+
+// The rules of French spelling; from memory.
+TEST(Texts, WriteFrenchDatesAndHoursAsFrenchDoes)
+{
+    const Words words(QStringLiteral("fr"), nullptr);
+    EXPECT_EQ(words.date("2026-12-01").toStdString(), "mardi 1er décembre 2026");
+    EXPECT_EQ(words.date("2026-12-11").toStdString(), "vendredi 11 décembre 2026");
+    Clinic clinic;
+    clinic.hours = {{{"mon"}, std::chrono::hours(8), std::chrono::hours(17)}};
+    EXPECT_EQ(words.hours(clinic).toStdString(), "lun.\u202f: \u206608:00\u2069 - \u206617:00\u2069");
+}
+
+TEST_F(KioskTest, SomethingThatCameOffIsNotedBeforeItIsAskedWhich)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    to_night(*kiosk);
+    clock_->pass(hours(2));
+    kiosk->wake();
+    kiosk->noteOff(); // the second touch
+    ASSERT_EQ(kiosk->night().face, "which_off");
+    ASSERT_EQ(kiosk->session()->state().notes.size(), 1u);
+    // Asleep over the question: the page goes dark, the note stands, and the morning asks.
+    kiosk->let_time_pass();
+    EXPECT_EQ(kiosk->night().face, "dark");
+    EXPECT_TRUE(kiosk->session()->state().off_now().empty());
+    EXPECT_EQ(kiosk->session()->morning().unnamed_off.size(), 1u);
+    clock_->pass(hours(5));
+    kiosk->upConfirmed();
+    ASSERT_TRUE(kiosk->open_page("q.off"));
+    EXPECT_FALSE(kiosk->list().hint.isEmpty());
+    const std::vector<DiaryEvent> events = kiosk->session()->diary()->events;
+    EXPECT_TRUE(std::any_of(events.begin(), events.end(), [](const DiaryEvent& one) { return one.kind == "something_off"; }));
+}
+
+TEST_F(KioskTest, ThePartThatIsNamedTakesThePlaceOfTheNoteWithoutAName)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    to_night(*kiosk);
+    kiosk->wake();
+    kiosk->noteOff();
+    kiosk->choose("finger");
+    EXPECT_EQ(kiosk->session()->state().off_now(), std::set<std::string>{"finger"});
+    EXPECT_TRUE(kiosk->session()->morning().unnamed_off.empty());
+    kiosk->undo();
+    EXPECT_TRUE(kiosk->session()->state().off_now().empty()) << "undo takes back the part, not the tidying up";
+    EXPECT_TRUE(kiosk->session()->state().notes.empty());
+    // None of these: then nothing came off.
+    kiosk->noteOff();
+    kiosk->choose("none");
+    EXPECT_TRUE(kiosk->session()->morning().unnamed_off.empty());
+}
+
+TEST_F(KioskTest, TheOnePartThatIsOffIsBackOnWithOneTouch_AndUndoneAsksWhich)
+{
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    to_night(*kiosk);
+    kiosk->wake();
+    kiosk->noteOff();
+    kiosk->choose("finger");
+    kiosk->let_time_pass();
+    kiosk->wake();
+    kiosk->noteOff();
+    EXPECT_EQ(kiosk->night().face, "noted");
+    EXPECT_TRUE(kiosk->session()->state().off_now().empty());
+    kiosk->undo();
+    EXPECT_EQ(kiosk->night().face, "which_on");
+    EXPECT_EQ(kiosk->session()->state().off_now(), std::set<std::string>{"finger"});
+    kiosk->choose("none"); // something else came off
+    EXPECT_EQ(kiosk->night().face, "which_off");
+    kiosk->choose("cannula");
+    EXPECT_EQ(kiosk->session()->state().off_now(), (std::set<std::string>{"cannula", "finger"}));
+    kiosk->noteOff();
+    EXPECT_EQ(kiosk->night().face, "which_on") << "two are off: which one is asked";
 }
 
 } // namespace

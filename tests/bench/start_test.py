@@ -11,6 +11,7 @@ import tempfile
 import time
 
 KIOSK, BARE = sys.argv[1:3]
+DEMO = os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "..", "assets", "visits", "demo.json")
 TURNS = 9
 os.environ.update(QT_QPA_PLATFORM="offscreen", QT_QUICK_BACKEND="software")
 
@@ -33,7 +34,7 @@ with tempfile.TemporaryDirectory() as folder:
     kiosk, bare = [], []
     for turn in range(TURNS):
         bare.append(run(BARE))
-        kiosk.append(run(KIOSK, "--data", os.path.join(folder, str(turn)), "--quit-after-first-frame"))
+        kiosk.append(run(KIOSK, "--visit", DEMO, "--data", os.path.join(folder, str(turn)), "--quit-after-first-frame"))
     _, night = run(KIOSK, "--rehearse", os.path.join(folder, "night"))
 
 median = lambda runs, part: statistics.median(one[part] for one in runs)

@@ -23,8 +23,6 @@ int kills = 500; // one argument: another number
 
 std::unique_ptr<Kiosk> open_kiosk(const std::string& folder)
 {
-    Kiosk::Settings settings;
-    settings.records = folder;
     return std::make_unique<Kiosk>(
         [folder]() -> Result<std::unique_ptr<Session>> {
             Result<VisitWithKit> visit = load_visit(EVENFALL_SOURCE_DIR "/assets/visits/demo.json", {});
@@ -35,9 +33,9 @@ std::unique_ptr<Kiosk> open_kiosk(const std::string& folder)
             Result<Opened> opened = open_journal(std::filesystem::path(folder) / "journal.db");
             if (!opened)
                 return opened.problems();
-            return Session::begin(*visit, std::move(opened->journal), std::make_shared<SystemClock>());
+            return Session::begin({*visit, std::move(opened->journal), folder}, std::make_shared<SystemClock>());
         },
-        settings);
+        Kiosk::Settings{});
 }
 
 /// Taps that stay on the page, whatever it is.

@@ -29,7 +29,7 @@ TEST(NightPage, LeftAloneForTwoMinutes_DrawsNothingAndLetsTheMachineSleep)
     Result<VisitWithKit> visit = load_visit(EVENFALL_SOURCE_DIR "/assets/visits/demo.json", {});
     ASSERT_TRUE(visit.ok());
     const auto clock = std::make_shared<SimulatedClock>(*resolve(*parse_time("2026-10-31T23:30:00-04:00"), nullptr));
-    Kiosk kiosk([&]() { return Session::begin(*visit, make_memory_journal(), clock); }, Kiosk::Settings{});
+    Kiosk kiosk([&]() { return Session::begin({*visit, make_memory_journal(), {}}, clock); }, Kiosk::Settings{});
     ASSERT_TRUE(kiosk.open_page("night"));
     KioskWindow window(kiosk, {1280, 800});
     ASSERT_TRUE(window.ok());

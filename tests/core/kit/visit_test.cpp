@@ -143,5 +143,53 @@ TEST(Visit, SaysThatItCannotBeRead_WhenTheFileIsNotThere)
     EXPECT_EQ(problems[0].fault, Fault::io);
 }
 
+TEST(Visit, IsWrittenAsItIsRead)
+{
+    Visit visit = test::demo_visit().visit;
+    visit.hand = WritingHand::left;
+    visit.options.mirror = true;
+    visit.ask_first = {"latex", "oxygen"};
+    visit.need = std::chrono::minutes(300);
+    const Result<Visit> back = read_visit(visit_to_json(visit).dump());
+    ASSERT_TRUE(back) << back.problems()[0].text;
+    EXPECT_EQ(visit_to_json(*back), visit_to_json(visit));
+    EXPECT_EQ(back->hand, WritingHand::left);
+    EXPECT_EQ(back->ask_first, visit.ask_first);
+}
+
+TEST(HoursLine, IsReadAsItIsWritten)
+{
+    for (const char* line : {"mon-fri 08:00-17:00", "mon-fri 08:00-17:00, sat 09:00-12:00", "sun 00:00-23:59", "tue 08:00-12:00, tue 13:00-17:00"}) {
+        const Result<std::vector<OpenHours>> hours = parse_hours_line(line);
+        ASSERT_TRUE(hours) << line;
+        EXPECT_EQ(hours_line(*hours), line);
+    }
+    const Result<std::vector<OpenHours>> week = parse_hours_line(" mon-sun  07:30-20:00 ");
+    ASSERT_TRUE(week);
+    EXPECT_EQ(week->at(0).days.size(), 7u);
+    EXPECT_EQ(week->at(0).from, std::chrono::minutes(7 * 60 + 30));
+    EXPECT_TRUE(parse_hours_line("")->empty());
+    // Days that do not follow each other are written one by one.
+    EXPECT_EQ(hours_line({{{"mon", "wed", "thu"}, std::chrono::hours(8), std::chrono::hours(9)}}), "mon 08:00-09:00, wed-thu 08:00-09:00");
+}
+
+TEST(HoursLine, NamesWhatItCannotRead)
+{
+    for (const char* line : {"monday 08:00-17:00", "fri-mon 08:00-17:00", "mon 17:00-08:00", "mon 8-17", "mon", "mon-fri", "08:00-17:00", "mon-fri 08:00-17:00; sat 09:00-12:00", "mon 08:00-08:00"}) {
+        const Result<std::vector<OpenHours>> hours = parse_hours_line(line);
+        ASSERT_FALSE(hours) << line;
+        EXPECT_EQ(hours.problems()[0].code, "bad_hours");
+        EXPECT_NE(hours.problems()[0].text.find("right would be"), std::string::npos);
+    }
+}
+
+TEST(PlainPhone, IsOneThatCanBeDialled)
+{
+    for (const char* phone : {"555-0142", "+49 (0)30 5550142", "911", "11"})
+        EXPECT_TRUE(plain_phone(phone)) << phone;
+    for (const char* phone : {"", "1", "call us", "555-0142x", "5550142555014255501425550142555014"})
+        EXPECT_FALSE(plain_phone(phone)) << phone;
+}
+
 } // namespace
 } // namespace evenfall

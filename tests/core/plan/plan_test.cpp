@@ -106,6 +106,21 @@ TEST_P(PlanOfDemoKit, HasStepsForEveryPart)
     }
 }
 
+TEST_P(PlanOfDemoKit, DrawsEachPlugByTheWayItIsJoined)
+{
+    for (const Part& part : kit.parts) {
+        if (!part.plug)
+            continue;
+        const Joint joint = part.plug->joint;
+        std::string figure = joint == Joint::snap ? "snap_press" : "plug_match";
+        if (part.kind == PartKind::nasal_cannula)
+            figure = joint == Joint::twist ? "tube_twist" : joint == Joint::snap ? "tube_snap" : "tube_push";
+        if (part.kind == PartKind::finger_probe)
+            figure = "probe_plug";
+        EXPECT_EQ(plan.step(part.id + ".plug")->figure, figure) << part.id;
+    }
+}
+
 TEST_P(PlanOfDemoKit, PutsWhatCarriesBeforeWhatSitsOnIt)
 {
     for (const Part& part : kit.parts) {

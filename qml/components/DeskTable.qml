@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Templates as T
+import Evenfall.Ui
+
+/// Rows under their heads. A row with an id is a button; up and down move between rows.
+///
+/// columns: heads; rows: list of { id, cells, figure, marked }; whenEmpty; opened(row)
+Column {
+    id: root
+    property var columns: []
+    property var rows: []
+    property string whenEmpty: ""
+    readonly property Item entry: rows.length > 0 && (rows[0].id ?? "") !== "" ? all.itemAt(0) : null
+    readonly property bool pictures: rows.length > 0 && (rows[0].figure ?? "") !== ""
+    readonly property real figureWidth: pictures ? Theme.px(120) : 0
+    /// Wider where there are more words: shares by the longest cell of each column.
+    readonly property var shares: {
+        const longest = [];
+        for (let c = 0; c < columns.length; ++c) {
+            let most = Math.min(columns[c].length, 14);
+            for (const row of rows)
+                most = Math.max(most, Math.min((row.cells[c] ?? "").length, 60));
+            longest.push(Math.max(5, most));
+        }
+        const sum = longest.reduce((a, b) => a + b, 0);
+        return longest.map(one => one / sum);
+    }
+    function cellWidth(c: int): real { return (root.width - root.figureWidth - Theme.px(28)) * (shares[c] ?? 0); }
+    signal opened(string row)
+
+    SmallWords { width: parent.width; visible: root.rows.length === 0 && root.whenEmpty !== ""; text: root.whenEmpty }
+    Item {
+        visible: root.rows.length > 0
+        width: parent.width
+        height: visible ? heads.height + Theme.px(10) : 0
+        Row {
+            id: heads
+            x: Theme.px(14) + root.figureWidth
+            Repeater {
+                model: root.columns.length
+                SmallWords {
+                    required property int index
+                    width: root.cellWidth(index)
+                    rightPadding: Theme.px(12)
+                    font.weight: Font.DemiBold
+                    text: root.columns[index] ?? ""
+                }
+            }
+        }
+        Rectangle { anchors.bottom: parent.bottom; width: parent.width; height: Theme.stroke; color: Theme.edge }
+    }
+    Repeater {
+        id: all
+        model: root.rows.length
+        T.AbstractButton {
+            id: row
+            required property int index
+            readonly property var item: root.rows[index] ?? ({})
+            readonly property bool opens: (item.id ?? "") !== ""
+            objectName: "row-" + (item.id ?? "")
+            width: root.width
+            implicitHeight: Math.max(opens ? Theme.target : Theme.px(40), cells.height + Theme.px(12), root.pictures ? root.figureWidth : 0)
+            enabled: true
+            focusPolicy: opens ? Qt.StrongFocus : Qt.NoFocus
+            text: (item.cells ?? []).join(", ")
+            Accessible.role: opens ? Accessible.Button : Accessible.StaticText
+            Accessible.name: text
+            onClicked: if (opens) root.opened(item.id)
+            Keys.onReturnPressed: (event) => { if (!event.isAutoRepeat) row.clicked(); }
+            Keys.onEnterPressed: (event) => { if (!event.isAutoRepeat) row.clicked(); }
+            Keys.onDownPressed: if (index + 1 < all.count) (all.itemAt(index + 1) as Item).forceActiveFocus(Qt.TabFocusReason)
+            Keys.onUpPressed: if (index > 0) (all.itemAt(index - 1) as Item).forceActiveFocus(Qt.TabFocusReason)
+            background: Rectangle {
+                color: row.item.marked ? Theme.caution : row.index % 2 ? "transparent" : Theme.card
+                radius: Theme.px(6)
+                FocusRing { shown: row.visualFocus; anchors.margins: 0; radius: Theme.px(8) }
+            }
+            contentItem: Item {
+                FigureImage {
+                    visible: root.pictures
+                    width: root.figureWidth - Theme.px(14)
+                    height: width
+                    x: Theme.px(8)
+                    anchors.verticalCenter: parent.verticalCenter
+                    figure: root.pictures && (row.item.figure ?? "") !== "" ? "image://figure/" + row.item.figure + "?tone=light" : ""
+                }
+                Row {
+                    id: cells
+                    x: Theme.px(14) + root.figureWidth
+                    anchors.verticalCenter: parent.verticalCenter
+                    Repeater {
+                        model: (row.item.cells ?? []).length
+                        SmallWords {
+                            required property int index
+                            width: root.cellWidth(index)
+                            rightPadding: Theme.px(12)
+                            color: Theme.text
+                            font.weight: index === 0 && row.opens ? Font.DemiBold : Font.Normal
+                            text: row.item.cells[index] ?? ""
+                            visible: true
+                            Accessible.ignored: row.opens
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
