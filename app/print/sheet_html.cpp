@@ -111,7 +111,7 @@ h3 { font-size: 1em; margin: 0; break-after: avoid; }
 .phone a { color: inherit; text-decoration: none; }
 .match { text-align: center; } .code { font-size: 1.4em; font-weight: 700; } .qr { width: 8em; height: 8em; display: block; margin: 0 auto; }
 .caution { border: 2px solid #000; border-radius: .4em; background: #ebebeb; padding: .25em .5em .25em 2.4em; margin: .25em 0;
-  position: relative; break-inside: avoid; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+  position: relative; break-inside: avoid; break-before: avoid; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
 [dir=rtl] .caution { padding: .25em 2.4em .25em .5em; }
 .caution::before { content: "!"; position: absolute; inset-inline-start: .5em; top: .3em; width: 1.4em; height: 1.4em;
   line-height: 1.4em; border-radius: 50%; text-align: center; background: #000; color: #fff; font-weight: 700;

@@ -97,7 +97,8 @@ class SheetPages {
     QrCode qr_;
     std::map<std::string, Drawing> drawings_;
     Problems problems_;
-    double air_ = 1; ///< of the paper diary
+    double air_ = 1;      ///< of the paper diary
+    double grid_air_ = 0; ///< of its grid; 0 is the same
     double y_ = margin;
     int page_number_ = 1, pages_ = 0;
     /// What stays empty at the end of a page, and the places between its pieces that share it.
@@ -615,6 +616,7 @@ class SheetPages {
         const char* opens = nullptr; ///< tag begun before it
         bool closes = false;
         bool close = false; ///< to the next: an introduction, a row of small things
+        bool leans = false; ///< on the one before, without which it says too little
     };
 
     std::vector<Unit> units_of(const SheetSection& section) {
@@ -642,7 +644,11 @@ class SheetPages {
                                                !block->body.empty());
                                        y_ += m_.lead;
                                    },
-                                   [this, block] { flow_all(words_of_caution(*block)); }});
+                                   [this, block] { flow_all(words_of_caution(*block)); },
+                                   nullptr,
+                                   false,
+                                   false,
+                                   true});
                 continue;
             }
             std::size_t end = i;
@@ -740,10 +746,11 @@ class SheetPages {
                 page_.begin(unit.opens);
             if (i > 0 && !units[i - 1].close)
                 breathe();
-            // The last row of small things does not go over to the next page alone.
-            const bool next_is_last =
-                unit.close && !unit.opens && i + 1 < units.size() && units[i + 1].closes;
-            keep(unit.draw, unit.flowing, next_is_last ? height(units[i + 1].draw) : 0);
+            // The last row of small things does not go over to the next page alone, nor does what to
+            // do when something of a list is true.
+            const Unit* next = i + 1 < units.size() ? &units[i + 1] : nullptr;
+            const bool holds = next && ((unit.close && !unit.opens && next->closes) || next->leans);
+            keep(unit.draw, unit.flowing, holds ? height(next->draw) : 0);
             if (unit.closes)
                 page_.end("L");
         }
@@ -757,15 +764,19 @@ class SheetPages {
             section(one);
         for (const SheetDiary& one : sheet_.diaries) {
             turn();
-            // As much room to write as the page has.
-            for (const double air : {1.5, 1.3, 1.15, 1.0, 0.9, 0.8}) {
+            // As much room to write as the fewest pages have.
+            const auto pages = [&](double air) {
                 air_ = air;
-                if (height([&] { diary(one); }) <= full())
+                return std::ceil(height([&] { diary(one); }) / full());
+            };
+            constexpr std::array airs{1.5, 1.3, 1.15, 1.0, 0.9, 0.8};
+            const double fewest = pages(airs.back());
+            grid_air_ = fewest > 1 ? 1 : 0; // its lines stay on one page if they can
+            for (const double air : airs)
+                if (pages(air) <= fewest)
                     break;
-                if (air < 0.85)
-                    air_ = 1; // it goes over to the next page anyway
-            }
             diary(one);
+            grid_air_ = 0;
         }
         foot();
     }
@@ -846,7 +857,7 @@ class SheetPages {
                    int columns, bool first) {
         const std::string text = say(name);
         const double words = page_.measure(text, label - 6, m_.text).height;
-        const double high = std::max(words + 6, m_.text.size * 1.75 * air_);
+        const double high = std::max(words + 6, m_.text.size * 1.75 * (grid_air_ > 0 ? grid_air_ : air_));
         const double wide = cell * columns;
         page_.tagged("TR", [&] {
             page_.tagged("TH", [&] { put(0, y_ + (high - words) / 2, label - 6, text, m_.text); });
