@@ -2621,7 +2621,7 @@
     <message id="step.plug.push.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>Trouvez les mêmes traits&#x202f;: %1</translation>
+        <translation>Trouvez ces traits&#x202f;: %1</translation>
     </message>
     <message id="step.plug.push.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug straight in.</source>
@@ -2661,7 +2661,7 @@
     <message id="step.plug.twist.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>Trouvez les mêmes traits&#x202f;: %1</translation>
+        <translation>Trouvez ces traits&#x202f;: %1</translation>
     </message>
     <message id="step.plug.twist.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug in and turn it clockwise until it stops.</source>
@@ -2701,7 +2701,7 @@
     <message id="step.plug.snap.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>Trouvez les mêmes traits&#x202f;: %1</translation>
+        <translation>Trouvez ces traits&#x202f;: %1</translation>
     </message>
     <message id="step.plug.snap.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Press the plug until it snaps.</source>
@@ -2916,7 +2916,7 @@
     <message id="step.finger_probe.place.left.body">
         <source>Hold your left hand nail side up. Push the index finger all the way into the clip. The cable runs along the back of your hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the finger clip goes on the index finger of the left hand.</extracomment>
-        <translation>Tenez votre main gauche avec l’ongle vers le haut. Enfoncez l’index dans la pince jusqu’au fond. Le câble passe sur le dos de la main.</translation>
+        <translation>Tenez votre main gauche, ongle vers le haut. Enfoncez l’index dans la pince jusqu’au fond. Le câble passe sur le dos de la main.</translation>
     </message>
     <message id="step.finger_probe.place.left.right">
         <source>The nail is up, and your fingertip touches the end of the clip.</source>
@@ -3011,7 +3011,7 @@
     <message id="step.finger_probe.place.right.body">
         <source>Hold your right hand nail side up. Push the index finger all the way into the clip. The cable runs along the back of your hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the finger clip goes on the index finger of the right hand.</extracomment>
-        <translation>Tenez votre main droite avec l’ongle vers le haut. Enfoncez l’index dans la pince jusqu’au fond. Le câble passe sur le dos de la main.</translation>
+        <translation>Tenez votre main droite, ongle vers le haut. Enfoncez l’index dans la pince jusqu’au fond. Le câble passe sur le dos de la main.</translation>
     </message>
     <message id="step.finger_probe.place.right.right">
         <source>The nail is up, and your fingertip touches the end of the clip.</source>
