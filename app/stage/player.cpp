@@ -108,6 +108,7 @@ void Player::press(const SeenControl& control)
         settle();
         rect = control.item->mapRectToScene(QRectF(0, 0, control.item->width(), control.item->height()));
     }
+    ++touches_;
     finger(window_->window(), rect.center());
     settle();
 }
@@ -145,6 +146,7 @@ void Player::tap_second()
 
 void Player::tap_anywhere()
 {
+    ++touches_;
     finger(window_->window(), QPointF(window_->window().width() / 2.0, window_->window().height() / 3.0));
     settle();
 }

@@ -73,6 +73,7 @@ class Player {
     QImage picture(const QString& name);
     const QJsonArray& screens() const { return screens_; }
     QStringList& faults() { return faults_; }
+    int touches() const { return touches_; } ///< so far
     const QDir& pictures() const { return setting_.pictures; }
 
   private:
@@ -88,6 +89,7 @@ class Player {
     std::filesystem::path records_;
     std::optional<Problem> fail_opening_; ///< the next opening of the journal says so
     int number_ = 0;
+    int touches_ = 0;
 };
 
 /// Writes bytes where they are whole or not at all; a fault otherwise.

@@ -59,6 +59,9 @@ Page {
                 required property int index
                 readonly property var item: root.languages[index] ?? ({})
                 objectName: "language-" + (item.code ?? "")
+                least: Theme.target
+                leftPadding: Theme.px(14)
+                rightPadding: Theme.px(14)
                 width: Math.min(implicitWidth, parent.width)
                 text: item.name ?? ""
                 chosen: item.code === root.language
