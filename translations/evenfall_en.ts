@@ -4913,5 +4913,10 @@
         <extracomment>Under the question what came off. %1 is a time.</extracomment>
         <translation type="unfinished"></translation>
     </message>
+    <message id="desk.leave">
+        <source>Leave</source>
+        <extracomment>Button on the page that asks for the PIN: back to the patient&apos;s pages.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

@@ -45,13 +45,6 @@ class PageWriter {
         one.rows = rows;
         add(one);
     }
-    void picture(const QString& source, const QString& words)
-    {
-        DeskBlock one = block("picture");
-        one.picture = source;
-        one.pictureText = words;
-        add(one);
-    }
     /// The first one marked as main is what Enter does.
     void actions(std::initializer_list<DeskOption> all) { actions(QList<DeskOption>(all)); }
     void actions(const QList<DeskOption>& all)

@@ -26,6 +26,15 @@ DeskRow row(const QString& id, const QStringList& cells, bool marked = false)
     return out;
 }
 
+QString when_text(const Words& words, const Zone& zone, const std::string& written)
+{
+    const Result<WrittenTime> read = parse_time(written);
+    const Result<Instant> when = read ? resolve(*read, &zone) : Result<Instant>(Problem{});
+    if (!when)
+        return QString::fromStdString(written);
+    return words.date(format_date(zone.local(*when))) + QStringLiteral(", ") + words.clock(*when);
+}
+
 /// A journal that several sessions have one after the other: what was changed so far outlives a page
 /// that says that something could not be written.
 class SharedJournal final : public Journal {
@@ -308,7 +317,7 @@ void FrontDesk::fill_out(PageWriter& page)
     page.actions(actions);
     QVariantList rows;
     for (const ShelfRecord& one : visit_->records)
-        rows << QVariant::fromValue(row(QString(), {QString::fromStdString(one.name), record_stand(*words_, one), one.taken_out ? QString::fromStdString(one.taken_out_at) : none}, !one.found.problems.empty()));
+        rows << QVariant::fromValue(row(QString(), {QString::fromStdString(one.name), record_stand(*words_, one), one.taken_out ? when_text(*words_, *zone(), one.taken_out_at) : none}, !one.found.problems.empty()));
     page.table(QStringLiteral("to_take"), {words_->of("desk.col.record"), words_->of("desk.col.stand"), words_->of("desk.col.when")}, rows);
 }
 

@@ -199,7 +199,7 @@ QString Kiosk::staff_label() const
 {
     if (!session_ || !session_->staff())
         return QString();
-    const std::string kind = session_->state().amending ? "sitting.amend" : "sitting.paper";
+    const std::string kind = !session_->state().amendments.empty() ? "sitting.amend" : "sitting.paper";
     return words_->of(kind, {words_->code(session_->visit().code), words_->number(session_->state().night)});
 }
 

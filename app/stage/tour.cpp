@@ -4,6 +4,7 @@
 
 #include "answers/questions.h"
 #include "journal/kinds.h"
+#include "base/file.h"
 #include "kiosk/figure_provider.h"
 #include "record/folder.h"
 
@@ -341,10 +342,16 @@ void front_desk(Player& play)
     play.picture("desk-out");
     act("take");
     play.picture("desk-out-done");
+    play.expect_true(write_file(shelf.own_kits() / "ours.json", R"({"format": "evenfall.kit/1", "id": "ours"})").ok(), QStringLiteral("no kit file can be written"));
     act("go.kits");
     play.picture("desk-kits");
-    desk.openRow("kits", QString::fromStdString((shelf.own_kits() / "none.json").string()));
+    desk.openRow("kits", QString::fromStdString((shelf.own_kits() / "ours.json").string()));
     play.picture("desk-kit-faults");
+    act("back");
+    for (const QVariant& block : desk.page().blocks)
+        if (const DeskBlock kits = block.value<DeskBlock>(); kits.id == QLatin1String("kits"))
+            desk.openRow("kits", kits.rows.front().value<DeskRow>().id);
+    play.picture("desk-kit");
     act("go.languages");
     play.picture("desk-languages");
     act("go.leave");
