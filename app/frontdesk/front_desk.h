@@ -149,6 +149,7 @@ class FrontDesk : public QObject {
     void act_amend(const QString& action);
     void fill_paper(PageWriter& page);
     void act_paper(const QString& action);
+    void sit(const OpenSession& session);
     void sitting_over(const QString& record);
     bool take_visit(const std::string& code);
     const ShelfRecord* record_in_hand() const;

@@ -451,7 +451,7 @@ void FrontDesk::act_amend(const QString& action)
         return;
     const std::string code = visit_->visit.code, by = typed_text("by"), why = typed_text("why");
     const std::shared_ptr<Journal> journal = make_memory_journal(record->found.diary->journal);
-    kiosk_.sit([this, code, by, why, journal]() -> Result<std::unique_ptr<Session>> {
+    sit([this, code, by, why, journal]() -> Result<std::unique_ptr<Session>> {
         Result<SessionPlace> place = place_of(code);
         if (!place)
             return place.problems();
@@ -486,7 +486,7 @@ void FrontDesk::act_paper(const QString& action)
     if (!problems.empty())
         return show_errors(problems);
     const std::string code = visit_->visit.code;
-    kiosk_.sit([this, code, night, by, evening]() -> Result<std::unique_ptr<Session>> {
+    sit([this, code, night, by, evening]() -> Result<std::unique_ptr<Session>> {
         Result<SessionPlace> place = place_of(code);
         if (!place)
             return place.problems();
@@ -496,6 +496,14 @@ void FrontDesk::act_paper(const QString& action)
         place->journal = std::move(opened->journal);
         return Session::begin_paper(std::move(*place), clock_, night, by, evening);
     });
+}
+
+void FrontDesk::sit(const OpenSession& session)
+{
+    if (Status sat = kiosk_.sit(session); !sat) {
+        take_words(); // the kiosk's own were on top meanwhile
+        say_fault(sat.problems());
+    }
 }
 
 void FrontDesk::sitting_over(const QString& record)

@@ -137,6 +137,8 @@ bool Kiosk::open(const std::string& page)
 
 void Kiosk::go_after()
 {
+    if (!session_)
+        return;
     if (from_review_) {
         from_review_ = false;
         open("review");
@@ -181,10 +183,16 @@ void Kiosk::put_down()
     emit changed();
 }
 
-void Kiosk::sit(OpenSession staff)
+Status Kiosk::sit(OpenSession staff)
 {
     staff_session_ = std::move(staff);
-    reopen();
+    if (start()) {
+        fill();
+        return Done{};
+    }
+    stand_up();
+    put_down();
+    return trouble_;
 }
 
 void Kiosk::askDesk() { emit deskWanted(); }
@@ -345,6 +353,8 @@ void Kiosk::choose(const QString& id)
 
 void Kiosk::fill()
 {
+    if (!session_ && over_ != Over::trouble)
+        return; // put down: the front desk has the screen
     if (over_ == Over::puzzle) {
         if (std::optional<Puzzle> puzzle = find_puzzle(*session_, *words_, puzzles_left_))
             puzzle_in_hand_ = std::move(*puzzle);

@@ -111,8 +111,9 @@ class Kiosk : public QObject {
     void reopen();
     /// Closes the session, and with it the journal: the front desk has the tablet.
     void put_down();
-    /// Somebody of the clinic answers from now on, in the session that this opens.
-    void sit(OpenSession staff);
+    /// Somebody of the clinic answers from now on, in the session that this opens. What keeps it from
+    /// being opened; then the kiosk is put down again.
+    Status sit(OpenSession staff);
     /// The patient's session is the one to open again. put_down() or reopen() comes next.
     void stand_up() { staff_session_ = nullptr; }
 

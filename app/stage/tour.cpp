@@ -350,7 +350,7 @@ void front_desk(Player& play)
     act("back");
     for (const QVariant& block : desk.page().blocks)
         if (const DeskBlock kits = block.value<DeskBlock>(); kits.id == QLatin1String("kits"))
-            desk.openRow("kits", kits.rows.front().value<DeskRow>().id);
+            desk.openRow("kits", kits.rows.back().value<DeskRow>().id);
     play.picture("desk-kit");
     act("go.languages");
     play.picture("desk-languages");

@@ -13,7 +13,7 @@ Column {
     property var columns: []
     property var rows: []
     property string whenEmpty: ""
-    readonly property Item entry: rows.length > 0 && (rows[0].id ?? "") !== "" ? all.itemAt(0) : null
+    readonly property Item entry: all.count > 0 && (rows[0]?.id ?? "") !== "" ? all.itemAt(0) : null
     readonly property bool pictures: rows.length > 0 && (rows[0].figure ?? "") !== ""
     readonly property real figureWidth: pictures ? Theme.px(120) : 0
     FontMetrics {
