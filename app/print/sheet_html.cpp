@@ -92,7 +92,7 @@ class SheetPage {
     }
     void heading(const QrCode& code_square);
     void section(const SheetSection& section);
-    void block(const SheetBlock& block);
+    void block(const SheetBlock& block, bool wide = false);
     void light_bar(const Light& light);
     void diary(const SheetDiary& diary, const QrCode& code_square);
     void question(const SheetQuestion& question, const std::string& unsure);
@@ -104,7 +104,7 @@ body { font-family: Inter, "Noto Sans", "Noto Sans Arabic", Arial, sans-serif; l
   background: #fff; max-width: 46em; margin: 0 auto; padding: 1em; }
 h1 { font-size: 1.65em; margin: 0; } p { margin: .1em 0; }
 h2 { font-size: 1.35em; margin: .6em 0 .3em; border-bottom: 2px solid #000; break-after: avoid; }
-h3 { font-size: 1em; margin: 0; break-after: avoid; }
+h3 { font-size: 1em; margin: 0; break-after: avoid; } h2 + p { break-after: avoid; }
 .contact { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 1em; border: 3px solid #000; border-radius: .5em;
   padding: .7em; margin: .6em 0; break-inside: avoid; }
 .phone { font-size: 2.4em; font-weight: 700; line-height: 1.15; margin: 0; }
@@ -119,7 +119,7 @@ h3 { font-size: 1em; margin: 0; break-after: avoid; }
 ul, ol { margin: .4em 0; padding: 0; list-style: none; }
 ul.plain { list-style: disc; padding-inline-start: 1.2em; columns: 2; }
 ul.things { display: grid; grid-template-columns: repeat(3, 1fr); gap: .2em .6em; }
-ul.pairs { display: grid; grid-template-columns: 1fr 1fr; gap: .3em 1.2em; } ul.pairs li { margin: 0; } ul.pairs .wide, ul.pairs li:last-child:nth-child(odd) { grid-column: 1 / -1; }
+ul.pairs { display: grid; grid-template-columns: 1fr 1fr; gap: .3em 1.2em; } ul.pairs li { margin: 0; } ul.pairs .wide { grid-column: 1 / -1; }
 ul.things li { display: flex; align-items: center; gap: .5em; break-inside: avoid; }
 .box { display: inline-block; flex: none; width: 1em; height: 1em; border: 2px solid #000; border-radius: 2px; }
 .thing { width: 2.6em; height: 2.6em; flex: none; }
@@ -142,7 +142,8 @@ li.question { display: flex; flex-wrap: wrap; justify-content: space-between; ga
 li.question > span:first-child { flex: 1 1 18em; }
 li.question.wide > span:first-child { flex-basis: 100%; } li.question .lines { flex-basis: 100%; }
 @page { margin: 11mm; }
-@media print { body { max-width: none; padding: 0; margin: 0; } }
+@media print { body { max-width: none; padding: 0; margin: 0; }
+  .diary h2 { margin-top: 0; } .diary td { height: 1.5em; } li.question { margin: .22em 0; } .diary .lines { height: 1.6em; } }
 @media screen and (max-width: 40em) { ul.plain { columns: 1; } ul.things, ul.pairs { grid-template-columns: 1fr; } .figure { width: 5em; height: 5em; } }
 )css";
 
@@ -211,14 +212,21 @@ void SheetPage::section(const SheetSection& section) {
             out_ << (kind == Kind::bullet ? "<ul class=\"plain\">\n"
                      : kind == Kind::tick ? "<ul class=\"things\">\n"
                                           : "<ul class=\"pairs\">\n");
-        for (; i < blocks.size() && blocks[i].kind == kind; ++i)
-            block(blocks[i]);
+        // Two short things stand side by side; what has no other beside it gets the whole line.
+        const auto is_short = [&](std::size_t at) {
+            return at < blocks.size() && blocks[at].kind == kind && blocks[at].cautions.empty();
+        };
+        for (bool second = false; i < blocks.size() && blocks[i].kind == kind; ++i) {
+            const bool first = !second && is_short(i) && is_short(i + 1);
+            block(blocks[i], !first && !second);
+            second = first;
+        }
         out_ << (kind == Kind::step ? "</ol>\n" : "</ul>\n");
     }
     out_ << "</section>\n";
 }
 
-void SheetPage::block(const SheetBlock& one) {
+void SheetPage::block(const SheetBlock& one, bool wide) {
     const std::string title = say(one.title);
     switch (one.kind) {
     case Kind::paragraph:
@@ -228,7 +236,7 @@ void SheetPage::block(const SheetBlock& one) {
         out_ << "<li>" << title << "</li>\n";
         return;
     case Kind::advice:
-        out_ << "<li><p><strong>" << title << "</strong></p><p>" << say(one.body) << "</p></li>\n";
+        out_ << (wide ? "<li class=\"wide\">" : "<li>") << "<p><strong>" << title << "</strong></p><p>" << say(one.body) << "</p></li>\n";
         return;
     case Kind::caution:
         caution(one.body.empty() ? std::vector<std::string>{title}
@@ -246,7 +254,7 @@ void SheetPage::block(const SheetBlock& one) {
         return;
     }
     case Kind::light:
-        out_ << "<li class=\"step\">";
+        out_ << (wide ? "<li class=\"step wide\">" : "<li class=\"step\">");
         light_bar(*one.light);
         out_ << "<div><p><strong>" << title << "</strong></p><p"
              << (one.light->meaning == Light::Meaning::recording ? " class=\"right\">" : ">")
@@ -257,8 +265,7 @@ void SheetPage::block(const SheetBlock& one) {
         break;
     }
     const bool numbered = one.kind == Kind::step;
-    out_ << (one.kind == Kind::chore && !one.cautions.empty() ? "<li class=\"step wide\""
-                                                              : "<li class=\"step\"")
+    out_ << (one.kind == Kind::chore && wide ? "<li class=\"step wide\"" : "<li class=\"step\"")
          << (numbered ? " value=\"" + std::to_string(one.number) + "\">" : ">");
     picture(one.figure, title, numbered && one.body.id != "sheet.like" ? "figure" : "figure small");
     if (numbered)

@@ -104,7 +104,7 @@ class SheetPages {
     /// What stays empty at the end of a page, and the places between its pieces that share it.
     struct Spare {
         double room = 0;
-        int places = 0;
+        double places = 0; ///< each by its share
     };
     std::map<int, Spare> spare_; ///< by page
     bool counting_ = false;      ///< the pieces themselves, not how high one of them would be
@@ -183,14 +183,14 @@ class SheetPages {
     }
     /// A place between two pieces. What has to stay empty on the page is shared out among them, as
     /// long as pieces that belong together do not fall apart.
-    void breathe() {
+    void breathe(double share = 1) {
         if (y_ <= margin)
             return;
         Spare& spare = spare_[page_number_];
         if (counting_)
-            ++spare.places;
+            spare.places += share;
         else if (!page_.rehearsing() && spare.places > 0)
-            y_ += std::min(m_.lead * 1.5, 0.99 * spare.room / spare.places);
+            y_ += share * std::min(m_.lead * 1.5, 0.99 * spare.room / spare.places);
     }
 
     // ---- words ----
@@ -744,8 +744,8 @@ class SheetPages {
             const Unit& unit = units[i];
             if (unit.opens)
                 page_.begin(unit.opens);
-            if (i > 0 && !units[i - 1].close)
-                breathe();
+            if (i > 0)
+                breathe(units[i - 1].close ? 0.3 : 1);
             // The last row of small things does not go over to the next page alone, nor does what to
             // do when something of a list is true.
             const Unit* next = i + 1 < units.size() ? &units[i + 1] : nullptr;
