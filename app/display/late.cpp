@@ -22,7 +22,7 @@ std::string socket_address(const std::filesystem::path& socket)
     return std::filesystem::is_socket(socket, error) ? "unix:path=" + socket.string() : "";
 }
 
-Result<MakeNightBus> load()
+Result<const NightBusModule*> load()
 {
     std::error_code error;
     const std::filesystem::path program = std::filesystem::read_symlink("/proc/self/exe", error);
@@ -30,9 +30,9 @@ Result<MakeNightBus> load()
         (program.parent_path().parent_path() / "lib" / "libevenfall_display.so").string();
     // Never closed: its libraries keep what they have for as long as the program runs.
     void* library = ::dlopen(file.c_str(), RTLD_NOW | RTLD_LOCAL);
-    void* symbol = library ? ::dlsym(library, make_night_bus_symbol) : nullptr;
+    const void* symbol = library ? ::dlsym(library, night_bus_symbol) : nullptr;
     if (symbol)
-        return reinterpret_cast<MakeNightBus>(symbol);
+        return static_cast<const NightBusModule*>(symbol);
     const char* why = ::dlerror();
     return Problem{Fault::io, "display_not_loaded", "",
                    "what speaks to the system's buses could not be loaded: " +
@@ -53,9 +53,9 @@ BusAddresses buses_of_this_system()
     return found;
 }
 
-Result<MakeNightBus> load_night_bus()
+Result<const NightBusModule*> load_night_bus()
 {
-    static const Result<MakeNightBus> loaded = load();
+    static const Result<const NightBusModule*> loaded = load();
     return loaded;
 }
 

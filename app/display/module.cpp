@@ -45,10 +45,11 @@ class Bus {
         return answer;
     }
 
+    /// False where it is connected and its kind cannot hand over an open file.
     bool passes_files()
     {
-        return connect() && (connection_->connectionCapabilities() &
-                             QDBusConnection::UnixFileDescriptorPassing);
+        return !connect() || (connection_->connectionCapabilities() &
+                              QDBusConnection::UnixFileDescriptorPassing);
     }
 
     void drop()
@@ -134,7 +135,7 @@ class QtNightBus final : public NightBus {
         if (sleep_.isValid())
             return held_;
         if (!system_.passes_files())
-            return Problem{Fault::io, "no_answer", "", "system bus: none that passes on a lock"};
+            return Problem{Fault::io, "refused", "", "system bus: of a kind that cannot hand over a lock"};
         // Less where more is not granted: outside of a session only "idle" is
         // (the defaults in org.freedesktop.login1.policy of systemd 252).
         constexpr std::array wanted{"sleep:idle:handle-lid-switch", "sleep:idle", "idle"};
@@ -219,10 +220,9 @@ class QtNightBus final : public NightBus {
 } // namespace
 } // namespace evenfall
 
-extern "C" evenfall::NightBus* evenfall_make_night_bus(const evenfall::BusAddresses& buses,
-                                                       std::chrono::milliseconds patience);
-evenfall::NightBus* evenfall_make_night_bus(const evenfall::BusAddresses& buses,
-                                            std::chrono::milliseconds patience)
-{
-    return new evenfall::QtNightBus(buses, patience);
-}
+extern "C" const evenfall::NightBusModule evenfall_night_bus_module{
+    [](const evenfall::BusAddresses& buses,
+       std::chrono::milliseconds patience) -> evenfall::NightBus* {
+        return new evenfall::QtNightBus(buses, patience);
+    },
+};

@@ -43,11 +43,19 @@ class NightBus {
     virtual void release() = 0;
 };
 
-/// The module (libevenfall_display.so) makes one with this function; the kiosk itself links no QtDBus.
-using MakeNightBus = NightBus* (*)(const BusAddresses& buses, std::chrono::milliseconds patience);
-inline constexpr const char* make_night_bus_symbol = "evenfall_make_night_bus";
+/// What the module (libevenfall_display.so) has; the kiosk itself links no QtDBus. Module and program
+/// are built together: there is no promise between versions.
+struct NightBusModule {
+    /// A new one; whoever asks deletes it. Connects to nothing yet.
+    NightBus* (*make)(const BusAddresses& buses, std::chrono::milliseconds patience);
+};
+
+/// The one symbol of the module that is looked for.
+inline constexpr const char* night_bus_symbol = "evenfall_night_bus_module";
 
 /// Loads the module at the first call. Error (io): it is not installed.
-Result<MakeNightBus> load_night_bus();
+Result<const NightBusModule*> load_night_bus();
 
 } // namespace evenfall
+
+extern "C" const evenfall::NightBusModule evenfall_night_bus_module;

@@ -9,11 +9,12 @@
 #include <condition_variable>
 #include <mutex>
 #include <set>
+#include <system_error>
 #include <thread>
 
 namespace evenfall {
 
-/// The thread and what it has in hand. Members above the line are shared and guarded by the mutex.
+/// The thread and what it has in hand. What stands above the line is shared and guarded by the mutex.
 class NightDisplay::Worker {
   public:
     explicit Worker(Settings settings) : settings_(std::move(settings)) {}
@@ -47,8 +48,13 @@ class NightDisplay::Worker {
             said_again_ = true;
         }
         changed_.notify_one();
-        if (!thread_.joinable())
+        if (thread_.joinable())
+            return;
+        try {
             thread_ = std::thread([this] { run(); });
+        } catch (const std::system_error& error) {
+            log(std::string("no thread for it: ") + error.what());
+        }
     }
 
   private:
@@ -115,6 +121,8 @@ class NightDisplay::Worker {
 
     void hold()
     {
+        if (!settings_.buses.any())
+            log("sleep and screen saver are not held off: there is no bus here");
         NightBus* here = quitting() ? nullptr : bus();
         if (!here)
             return;
@@ -220,11 +228,11 @@ class NightDisplay::Worker {
     {
         if (bus_ || !settings_.buses.any())
             return bus_.get();
-        const Result<MakeNightBus> make = load_night_bus();
-        if (make)
-            bus_.reset((*make)(settings_.buses, settings_.patience));
+        const Result<const NightBusModule*> module = load_night_bus();
+        if (module)
+            bus_.reset((*module)->make(settings_.buses, settings_.patience));
         else
-            log(make.problems()[0].text);
+            log(module.problems()[0].text);
         return bus_.get();
     }
 
