@@ -28,12 +28,31 @@ Window {
         LayoutMirroring.enabled: root.kiosk.rightToLeft
         LayoutMirroring.childrenInherit: true
 
+        PracticeBar {
+            id: practiceBar
+            shown: root.kiosk.practice
+            width: parent.width
+            onEnded: root.kiosk.endPractice()
+        }
         Loader {
             id: loader
-            anchors.fill: parent
+            anchors { left: parent.left; right: parent.right; top: practiceBar.bottom; bottom: parent.bottom }
             focus: true
             sourceComponent: root.componentFor(root.kiosk.screen)
             onLoaded: (item as Item).forceActiveFocus()
+        }
+        // Reading aloud is alike on every page.
+        Binding {
+            target: loader.item
+            property: "voice"
+            value: root.kiosk.voice
+            when: loader.item instanceof Page
+        }
+        Connections {
+            target: loader.item
+            ignoreUnknownSignals: true
+            function onSayAgain() { root.kiosk.sayAgain(); }
+            function onStopReading() { root.kiosk.stopReading(); }
         }
     }
 
@@ -62,6 +81,7 @@ Window {
         case "skin": return skin;
         case "pack": return bag;
         case "finished": return finished;
+        case "practice": return practice;
         }
         return trouble;
     }
@@ -81,6 +101,10 @@ Window {
             builds: root.kiosk.welcome.builds
             build: root.kiosk.welcome.build
             buildText: root.kiosk.welcome.buildText
+            startText: root.kiosk.welcome.startText
+            practiceLabel: root.kiosk.welcome.practiceLabel
+            onPractise: root.kiosk.startPractice()
+            onReadingChosen: (eachPage) => root.kiosk.chooseReading(eachPage)
             onLanguageChosen: (code) => root.kiosk.chooseLanguage(code)
             onBuildChosen: (id) => root.kiosk.chooseBuild(id)
         }
@@ -151,7 +175,23 @@ Window {
                 loops: Animation.Infinite
                 NumberAnimation { from: 0; to: 1; duration: 2000; easing.type: Easing.InOutSine }
                 NumberAnimation { from: 1; to: 0; duration: 3000; easing.type: Easing.InOutSine }
+                ScriptAction { script: root.kiosk.breathOut() }
             }
+            // The same breath by sound alone, where nothing moves.
+            Timer {
+                interval: 5000
+                repeat: true
+                running: root.kiosk.voice.breathSound && !root.kiosk.motion
+                onTriggered: root.kiosk.breathOut()
+            }
+            mirrorOffered: root.kiosk.step.mirrorOffered
+            mirrorThere: root.kiosk.step.mirrorThere
+            mirrorText: root.kiosk.step.mirrorText
+            mirror: Component { MirrorItem { source: root.kiosk.mirror } }
+            onMirrorOpened: root.kiosk.openMirror()
+            onMirrorClosed: root.kiosk.closeMirror()
+            breathSound: root.kiosk.voice.breathSound
+            onBreathSoundChosen: (on) => root.kiosk.chooseBreathSound(on)
             onMain: root.kiosk.goOn()
             onBack: root.kiosk.goBack()
             onTrouble: root.kiosk.openHelp()
@@ -210,6 +250,7 @@ Window {
             lines: root.kiosk.bed.lines
             caution: root.kiosk.bed.caution
             mainLabel: root.kiosk.bed.mainLabel
+            onNightSoundChosen: (on) => root.kiosk.chooseNightSound(on)
             onMain: root.kiosk.goOn()
             onBack: root.kiosk.goBack()
         }
@@ -248,6 +289,16 @@ Window {
         MorningScreen {
             title: root.kiosk.message.title
             body: root.kiosk.message.body
+            mainLabel: root.kiosk.message.mainLabel
+            onMain: root.kiosk.goOn()
+        }
+    }
+    Component {
+        id: practice
+        PracticeScreen {
+            title: root.kiosk.message.title
+            body: root.kiosk.message.body
+            caution: root.kiosk.message.caution
             mainLabel: root.kiosk.message.mainLabel
             onMain: root.kiosk.goOn()
         }

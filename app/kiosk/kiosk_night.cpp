@@ -42,6 +42,8 @@ void Kiosk::noted(std::string_view kind, const std::string& subject, const QStri
     if (!say(kind, subject))
         return;
     face_.noted = words;
+    if (session_->state().night_sound)
+        ring_ = QStringLiteral("noted");
     show_face(NightFace::Face::noted);
 }
 

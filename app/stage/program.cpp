@@ -37,6 +37,19 @@ std::filesystem::path assets()
     return std::filesystem::exists(installed) ? installed : std::filesystem::path(EVENFALL_ASSETS_DIR);
 }
 
+/// Where sound comes from: the clinic's own recordings before those that came with the program.
+Sound::Places sounds(const std::filesystem::path& data)
+{
+    const std::filesystem::path above = std::filesystem::path(QCoreApplication::applicationDirPath().toStdString()) / "..";
+    Sound::Places places;
+    const std::filesystem::path module = above / "lib" / "evenfall" / "libevenfall_media.so";
+    if (std::filesystem::exists(module))
+        places.media = media_from(module);
+    places.voices = {data / "voice", above / "share" / "evenfall" / "voice", above / "voice"};
+    places.tones = assets() / "sounds";
+    return places;
+}
+
 /// A folder of our own, closed to everybody else.
 Status make_private_folder(const std::filesystem::path& folder)
 {
@@ -182,6 +195,7 @@ int show(const Options& options, VisitWithKit visit)
     settings.clinic = visit.visit.clinic;
     settings.language = options.language;
     settings.text_scale = options.text_scale;
+    settings.sound = sounds(data);
     Kiosk kiosk(open, settings);
     KioskWindow window(kiosk, options.size);
     if (!window.ok()) {
