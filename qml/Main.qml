@@ -43,7 +43,7 @@ Window {
         }
         // Reading aloud is alike on every page.
         Binding {
-            target: loader.item
+            target: loader.item as Page
             property: "voice"
             value: root.kiosk.voice
             when: loader.item instanceof Page
