@@ -14,6 +14,22 @@
 namespace evenfall {
 namespace {
 
+/// A speaker without sound: pictures and rehearsals come out alike on machines with a device and
+/// without.
+class MuteSpeaker final : public Speaker {
+  public:
+    bool has_device() const override { return true; }
+    void read(const QStringList&) override {}
+    void tone(const QString&) override {}
+    void stop() override {}
+};
+
+class MuteMedia final : public Media {
+  public:
+    std::unique_ptr<Speaker> make_speaker() override { return std::make_unique<MuteSpeaker>(); }
+    std::unique_ptr<Camera> make_camera() override { return nullptr; }
+};
+
 void finger(QQuickWindow& window, QPointF at)
 {
     for (const QEvent::Type type : {QEvent::MouseButtonPress, QEvent::MouseButtonRelease}) {
@@ -48,6 +64,9 @@ bool Player::start()
     settings.clinic = setting_.visit.visit.clinic;
     settings.text_scale = setting_.text_scale;
     settings.motion = false; // pictures of moving things would differ from run to run
+    static MuteMedia mute;
+    settings.sound.media = [] { return &mute; };
+    settings.sound.voices = {std::filesystem::path(QCoreApplication::applicationDirPath().toStdString()) / ".." / "voice"};
     const auto open = [this]() -> Result<std::unique_ptr<Session>> {
         if (fail_opening_)
             return *fail_opening_;

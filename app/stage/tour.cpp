@@ -42,10 +42,34 @@ QString file_name(const std::string& page)
     return name.replace(QLatin1Char('.'), QLatin1Char('-')).replace(QLatin1Char('_'), QLatin1Char('-'));
 }
 
+/// What a practice run has of its own.
+void practice(Player& play)
+{
+    Kiosk& kiosk = play.kiosk();
+    const std::int64_t before = play.session().last_number();
+    play.tap_second();
+    play.picture("practice-begin");
+    bool tape = false;
+    for (const Step& step : play.session().plan().steps) {
+        const bool starts = play.session().starts_recorder(step), first_tape = !tape && step.tape_strips > 0;
+        if (!starts && !first_tape && step.id != "light")
+            continue;
+        tape = tape || first_tape;
+        kiosk.open_page(step.id);
+        play.picture(QStringLiteral("practice-") + file_name(step.id));
+    }
+    kiosk.goOn();
+    play.picture("practice-over");
+    play.tap_main();
+    play.expect("welcome");
+    play.expect_true(!kiosk.practice() && play.session().last_number() == before, QStringLiteral("the practice run left a trace"));
+}
+
 void evening(Player& play)
 {
     const Session& session = play.session();
     play.picture("welcome");
+    practice(play);
     play.tap_main();
     play.picture("first-questions");
     play.tap(play.label("first.some"));
@@ -56,7 +80,7 @@ void evening(Player& play)
     play.expect("call");
     play.tap(play.label("common.back"));
     play.tap_main();
-    bool helped = false;
+    bool helped = false, mirrored = false;
     while (play.kiosk().page() != QLatin1String("bed") && play.faults().isEmpty()) {
         const std::string page = play.session().state().page;
         const Step* step = session.plan().step(page);
@@ -82,6 +106,11 @@ void evening(Player& play)
         } else if (page.starts_with(evening_prefix) || page.starts_with(signal_prefix)) {
             play.kiosk().skip();
             continue;
+        } else if (step && play.kiosk().step().mirrorOffered && !mirrored) {
+            mirrored = true;
+            play.tap_object("mirror");
+            play.picture("mirror-without-a-camera");
+            play.tap_object("close");
         } else if (step && step->phase == Phase::put_on && !helped) {
             helped = true;
             play.tap_second(); // this isn't working
@@ -376,6 +405,8 @@ QStringList make_tour(const Player::Setting& setting)
     // Also what a visit file may leave out.
     own.visit.visit.options.evening_questions = true;
     own.visit.visit.options.signal_check = true;
+    own.visit.visit.options.mirror = true;
+    own.visit.visit.options.narration = true;
     // The tour leaves pictures, and nothing else: what it writes as a record goes to a folder that is
     // taken away again.
     const QString scratch = setting.pictures.filePath(QStringLiteral(".records"));
