@@ -417,7 +417,7 @@
         <source>There is no voice on this tablet. All the words are on the page.</source>
         <oldsource>No voice on this tablet</oldsource>
         <extracomment>Said where the voice would be, when there is none.</extracomment>
-        <translation type="unfinished">Keine Stimme auf diesem Tablet</translation>
+        <translation>Auf diesem Tablet gibt es keine Stimme. Alle Worte stehen auf der Seite.</translation>
     </message>
     <message id="welcome.title">
         <source>Tonight: your sleep test at home</source>
@@ -528,7 +528,7 @@
         <source>Lay the parts on a table or on the bed. Compare them with the pictures. Somebody who helps you is welcome.</source>
         <oldsource>Lay the parts on a table or on the bed. Compare them with the pictures.</oldsource>
         <extracomment>Under that title.</extracomment>
-        <translation type="unfinished">Legen Sie die Teile auf einen Tisch oder auf das Bett. Vergleichen Sie sie mit den Bildern.</translation>
+        <translation>Legen Sie die Teile auf einen Tisch oder auf das Bett. Vergleichen Sie sie mit den Bildern. Wer Ihnen hilft, ist willkommen.</translation>
     </message>
     <message id="kit.all_here">
         <source>Everything is here</source>
@@ -3419,7 +3419,7 @@
         <source>Breathe with it. Close the belt when the air is out.</source>
         <oldsource>Breathe with the shape. Close the belt when the air is out.</oldsource>
         <extracomment>Beside a shape that widens and narrows with a calm breath, on the pages of the belts.</extracomment>
-        <translation type="unfinished">Atmen Sie so, wie sich die Form bewegt. Schließen Sie den Gurt, wenn Sie ausgeatmet haben.</translation>
+        <translation>Atmen Sie mit. Schließen Sie den Gurt, wenn die Luft draußen ist.</translation>
     </message>
     <message id="evening.day.title">
         <source>Was today a usual day?</source>
@@ -4904,147 +4904,147 @@
     <message id="desk.visit.skin_sore">
         <source>Half an hour after the tape came off, the patient said that the skin was still sore.</source>
         <extracomment>Caution on the page of one visit: the patient said so half an hour after the tape came off, when the record was written already.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine halbe Stunde nach dem Abnehmen der Pflaster war die Haut noch gereizt.</translation>
     </message>
     <message id="q.hint.unnamed_off">
         <source>At %1 you noted that something came off. Which part was it?</source>
         <extracomment>Under the question what came off. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Um %1 haben Sie notiert, dass sich etwas gelöst hat. Welcher Teil war es?</translation>
     </message>
     <message id="desk.leave">
         <source>Leave</source>
         <extracomment>Button on the page that asks for the PIN: back to the patient&apos;s pages.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verlassen</translation>
     </message>
     <message id="breath.sound_on">
         <source>With sound</source>
         <extracomment>Small button beside the breathing guide of a belt, short: a soft tone then says at the end of each breath out that the belt may be closed now.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit Ton</translation>
     </message>
     <message id="breath.sound_off">
         <source>Silent</source>
         <extracomment>The same button while the tone sounds, short: makes it silent.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Ton</translation>
     </message>
     <message id="bed.night_sound">
         <source>Soft sound when I note something</source>
         <extracomment>Last page of the evening, a choice to tick, off at first: a soft tone answers each note of the night. Without it the night is silent.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leiser Ton, wenn ich etwas notiere</translation>
     </message>
     <message id="practice.bar">
         <source>Practice: nothing is kept</source>
         <extracomment>Stands on top of each page of the practice run.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Übung: Nichts wird gespeichert</translation>
     </message>
     <message id="practice.end">
         <source>End practice</source>
         <extracomment>Small button on top of each page of the practice run: leaves it for the first page.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Übung beenden</translation>
     </message>
     <message id="welcome.read_to_me">
         <source>Read each page to me</source>
         <extracomment>First page, a choice to tick: the tablet reads each page aloud when it comes up.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jede Seite vorlesen</translation>
     </message>
     <message id="step.stop_reading">
         <source>Stop reading</source>
         <extracomment>Small button in place of &quot;Say it again&quot; while the page is read aloud. Nothing is read by itself after it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nicht weiterlesen</translation>
     </message>
     <message id="step.mirror">
         <source>Mirror</source>
         <extracomment>Small button on a step: shows the person by the camera as in a mirror, beside the drawing. Nothing of it is kept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Spiegel</translation>
     </message>
     <message id="sound.off_for_visit">
         <source>Reading aloud is switched off for this visit. All the words are on the page.</source>
         <extracomment>Answer to &quot;Why no sound?&quot;: reading aloud is an option of the visit, and it is off.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Vorlesen ist hier abgeschaltet. Alle Worte stehen auf der Seite.</translation>
     </message>
     <message id="sound.no_device">
         <source>The tablet finds no speaker. All the words are on the page.</source>
         <extracomment>Answer to &quot;Why no sound?&quot;.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Tablet findet keinen Lautsprecher. Alle Worte stehen auf der Seite.</translation>
     </message>
     <message id="sound.no_recording">
         <source>There is no recording of this page. All the words are on the page.</source>
         <extracomment>Answer to &quot;Why no sound?&quot;.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Für diese Seite gibt es keine Aufnahme. Alle Worte stehen auf der Seite.</translation>
     </message>
     <message id="sound.failed">
         <source>The recording of this page cannot be played. All the words are on the page.</source>
         <extracomment>Answer to &quot;Why no sound?&quot;: a recording was there, and could not be played.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Aufnahme dieser Seite lässt sich nicht abspielen. Alle Worte stehen auf der Seite.</translation>
     </message>
     <message id="practice.offer">
         <source>Practice first</source>
         <extracomment>Button on the first page, smaller than the one that begins the evening: all steps for practice, by day.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erst üben</translation>
     </message>
     <message id="practice.begin.title">
         <source>A practice run</source>
         <extracomment>Title of the page that begins the practice run.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zur Übung</translation>
     </message>
     <message id="practice.begin.body">
         <source>You see the same steps as tonight. Take your time. Nothing is noted, and you can stop at any step.</source>
         <extracomment>Under that title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie sehen die gleichen Schritte wie heute Abend. Lassen Sie sich Zeit. Nichts wird notiert, und Sie können bei jedem Schritt aufhören.</translation>
     </message>
     <message id="practice.begin.caution">
         <source>Keep the tape for tonight. Leave the recorder off, and plug in nothing that starts it.</source>
         <extracomment>Caution on the page that begins the practice run.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Heben Sie die Pflaster für heute Abend auf. Lassen Sie den Rekorder aus, und stecken Sie nichts ein, was ihn startet.</translation>
     </message>
     <message id="practice.no_tape">
         <source>Practice: do not use the tape now. You need it tonight.</source>
         <extracomment>Caution in the practice run, on a step that uses tape.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Übung: Nehmen Sie jetzt kein Pflaster. Sie brauchen es heute Abend.</translation>
     </message>
     <message id="practice.no_start">
         <source>Practice: only look. Do not do this step now, for it starts the recorder.</source>
         <extracomment>Caution in the practice run, on the step that sets the recorder going.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Übung: Sehen Sie nur hin. Machen Sie diesen Schritt jetzt nicht, denn er startet den Rekorder.</translation>
     </message>
     <message id="practice.light">
         <source>Practice: the recorder is off, so there is no light. Tonight you tap what you see.</source>
         <extracomment>In the practice run, on the page about the recorder&apos;s light.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Übung: Der Rekorder ist aus, darum leuchtet nichts. Heute Abend tippen Sie an, was Sie sehen.</translation>
     </message>
     <message id="practice.over.title">
         <source>Practice is over</source>
         <extracomment>Title of the last page of the practice run.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Übung ist vorbei</translation>
     </message>
     <message id="practice.over.body">
         <source>Take the parts off and put them back into the bag. Tonight you begin again from the first page.</source>
         <extracomment>Under that title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nehmen Sie die Teile ab, und legen Sie sie zurück in die Tasche. Heute Abend beginnen Sie wieder auf der ersten Seite.</translation>
     </message>
     <message id="practice.over.caution">
         <source>Does the recorder show a light now? Call your clinic before tonight: %1.</source>
         <extracomment>Caution on the last page of the practice run. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leuchtet am Rekorder jetzt ein Lämpchen? Rufen Sie die Klinik vor heute Abend an: %1.</translation>
     </message>
     <message id="practice.over.main">
         <source>Back to the first page</source>
         <extracomment>Button on the last page of the practice run.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zur ersten Seite</translation>
     </message>
     <message id="welcome.start_at">
         <source>Time to start: about %1</source>
         <extracomment>First page, small, while the time to start still lies ahead. %1 is a time such as 9:25 PM.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeit zum Anfangen: etwa %1</translation>
     </message>
     <message id="mirror.keeps_nothing">
         <source>You see yourself as in a mirror. No picture is kept, and none is sent.</source>
         <extracomment>In the mirror page, under the camera&apos;s picture. It is a promise: nothing may be added.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie sehen sich wie in einem Spiegel. Kein Bild wird behalten, und keines wird verschickt.</translation>
     </message>
     <message id="mirror.no_camera">
         <source>The tablet finds no camera. Look at the drawing, or use a mirror.</source>
         <extracomment>In the mirror page, where the camera&apos;s picture would be.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Tablet findet keine Kamera. Sehen Sie die Zeichnung an, oder nehmen Sie einen Spiegel.</translation>
     </message>
 </context>
 </TS>

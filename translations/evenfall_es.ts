@@ -4904,17 +4904,17 @@
     <message id="desk.visit.skin_sore">
         <source>Half an hour after the tape came off, the patient said that the skin was still sore.</source>
         <extracomment>Caution on the page of one visit: the patient said so half an hour after the tape came off, when the record was written already.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Media hora después de quitar la cinta, el paciente dijo que la piel aún le dolía.</translation>
     </message>
     <message id="q.hint.unnamed_off">
         <source>At %1 you noted that something came off. Which part was it?</source>
         <extracomment>Under the question what came off. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>A las %1 anotó que algo se soltó. ¿Qué parte fue?</translation>
     </message>
     <message id="desk.leave">
         <source>Leave</source>
         <extracomment>Button on the page that asks for the PIN: back to the patient&apos;s pages.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Salir</translation>
     </message>
     <message id="breath.sound_on">
         <source>With sound</source>

@@ -417,7 +417,7 @@
         <source>There is no voice on this tablet. All the words are on the page.</source>
         <oldsource>No voice on this tablet</oldsource>
         <extracomment>Said where the voice would be, when there is none.</extracomment>
-        <translation type="unfinished">Pas de voix sur cette tablette</translation>
+        <translation>Il n’y a pas de voix sur cette tablette. Tous les mots sont sur la page.</translation>
     </message>
     <message id="welcome.title">
         <source>Tonight: your sleep test at home</source>
@@ -528,7 +528,7 @@
         <source>Lay the parts on a table or on the bed. Compare them with the pictures. Somebody who helps you is welcome.</source>
         <oldsource>Lay the parts on a table or on the bed. Compare them with the pictures.</oldsource>
         <extracomment>Under that title.</extracomment>
-        <translation type="unfinished">Posez les éléments sur une table ou sur le lit. Comparez-les aux images.</translation>
+        <translation>Posez les pièces sur une table ou sur le lit. Comparez-les avec les images. Une personne qui vous aide est la bienvenue.</translation>
     </message>
     <message id="kit.all_here">
         <source>Everything is here</source>
@@ -3419,7 +3419,7 @@
         <source>Breathe with it. Close the belt when the air is out.</source>
         <oldsource>Breathe with the shape. Close the belt when the air is out.</oldsource>
         <extracomment>Beside a shape that widens and narrows with a calm breath, on the pages of the belts.</extracomment>
-        <translation type="unfinished">Respirez au rythme de la forme. Fermez la ceinture quand l’air est sorti.</translation>
+        <translation>Respirez au même rythme. Fermez la ceinture quand l’air est sorti.</translation>
     </message>
     <message id="evening.day.title">
         <source>Was today a usual day?</source>
@@ -4904,147 +4904,147 @@
     <message id="desk.visit.skin_sore">
         <source>Half an hour after the tape came off, the patient said that the skin was still sore.</source>
         <extracomment>Caution on the page of one visit: the patient said so half an hour after the tape came off, when the record was written already.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Une demi-heure après le retrait du sparadrap, la peau était encore irritée.</translation>
     </message>
     <message id="q.hint.unnamed_off">
         <source>At %1 you noted that something came off. Which part was it?</source>
         <extracomment>Under the question what came off. %1 is a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>À %1, vous avez noté que quelque chose s’était détaché. Quelle pièce était-ce&#x202f;?</translation>
     </message>
     <message id="desk.leave">
         <source>Leave</source>
         <extracomment>Button on the page that asks for the PIN: back to the patient&apos;s pages.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quitter</translation>
     </message>
     <message id="breath.sound_on">
         <source>With sound</source>
         <extracomment>Small button beside the breathing guide of a belt, short: a soft tone then says at the end of each breath out that the belt may be closed now.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Avec le son</translation>
     </message>
     <message id="breath.sound_off">
         <source>Silent</source>
         <extracomment>The same button while the tone sounds, short: makes it silent.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sans le son</translation>
     </message>
     <message id="bed.night_sound">
         <source>Soft sound when I note something</source>
         <extracomment>Last page of the evening, a choice to tick, off at first: a soft tone answers each note of the night. Without it the night is silent.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un son doux quand je note quelque chose</translation>
     </message>
     <message id="practice.bar">
         <source>Practice: nothing is kept</source>
         <extracomment>Stands on top of each page of the practice run.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Essai&#x202f;: rien n’est gardé</translation>
     </message>
     <message id="practice.end">
         <source>End practice</source>
         <extracomment>Small button on top of each page of the practice run: leaves it for the first page.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Finir l’essai</translation>
     </message>
     <message id="welcome.read_to_me">
         <source>Read each page to me</source>
         <extracomment>First page, a choice to tick: the tablet reads each page aloud when it comes up.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Me lire chaque page</translation>
     </message>
     <message id="step.stop_reading">
         <source>Stop reading</source>
         <extracomment>Small button in place of &quot;Say it again&quot; while the page is read aloud. Nothing is read by itself after it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Arrêter la lecture</translation>
     </message>
     <message id="step.mirror">
         <source>Mirror</source>
         <extracomment>Small button on a step: shows the person by the camera as in a mirror, beside the drawing. Nothing of it is kept.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Miroir</translation>
     </message>
     <message id="sound.off_for_visit">
         <source>Reading aloud is switched off for this visit. All the words are on the page.</source>
         <extracomment>Answer to &quot;Why no sound?&quot;: reading aloud is an option of the visit, and it is off.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La lecture à voix haute est désactivée ici. Tous les mots sont sur la page.</translation>
     </message>
     <message id="sound.no_device">
         <source>The tablet finds no speaker. All the words are on the page.</source>
         <extracomment>Answer to &quot;Why no sound?&quot;.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La tablette ne trouve pas de haut-parleur. Tous les mots sont sur la page.</translation>
     </message>
     <message id="sound.no_recording">
         <source>There is no recording of this page. All the words are on the page.</source>
         <extracomment>Answer to &quot;Why no sound?&quot;.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a pas d’enregistrement de cette page. Tous les mots sont sur la page.</translation>
     </message>
     <message id="sound.failed">
         <source>The recording of this page cannot be played. All the words are on the page.</source>
         <extracomment>Answer to &quot;Why no sound?&quot;: a recording was there, and could not be played.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’enregistrement de cette page ne peut pas être lu. Tous les mots sont sur la page.</translation>
     </message>
     <message id="practice.offer">
         <source>Practice first</source>
         <extracomment>Button on the first page, smaller than the one that begins the evening: all steps for practice, by day.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>D’abord un essai</translation>
     </message>
     <message id="practice.begin.title">
         <source>A practice run</source>
         <extracomment>Title of the page that begins the practice run.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un essai</translation>
     </message>
     <message id="practice.begin.body">
         <source>You see the same steps as tonight. Take your time. Nothing is noted, and you can stop at any step.</source>
         <extracomment>Under that title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vous voyez les mêmes étapes que ce soir. Prenez votre temps. Rien n’est noté, et vous pouvez arrêter à chaque étape.</translation>
     </message>
     <message id="practice.begin.caution">
         <source>Keep the tape for tonight. Leave the recorder off, and plug in nothing that starts it.</source>
         <extracomment>Caution on the page that begins the practice run.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gardez le sparadrap pour ce soir. Laissez l’enregistreur éteint, et ne branchez rien qui le mette en marche.</translation>
     </message>
     <message id="practice.no_tape">
         <source>Practice: do not use the tape now. You need it tonight.</source>
         <extracomment>Caution in the practice run, on a step that uses tape.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Essai&#x202f;: n’utilisez pas le sparadrap maintenant. Vous en aurez besoin ce soir.</translation>
     </message>
     <message id="practice.no_start">
         <source>Practice: only look. Do not do this step now, for it starts the recorder.</source>
         <extracomment>Caution in the practice run, on the step that sets the recorder going.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Essai&#x202f;: regardez seulement. Ne faites pas cette étape maintenant, car elle met l’enregistreur en marche.</translation>
     </message>
     <message id="practice.light">
         <source>Practice: the recorder is off, so there is no light. Tonight you tap what you see.</source>
         <extracomment>In the practice run, on the page about the recorder&apos;s light.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Essai&#x202f;: l’enregistreur est éteint, il n’y a donc pas de voyant. Ce soir, touchez ce que vous voyez.</translation>
     </message>
     <message id="practice.over.title">
         <source>Practice is over</source>
         <extracomment>Title of the last page of the practice run.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’essai est fini</translation>
     </message>
     <message id="practice.over.body">
         <source>Take the parts off and put them back into the bag. Tonight you begin again from the first page.</source>
         <extracomment>Under that title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enlevez les pièces et remettez-les dans le sac. Ce soir, vous recommencez à la première page.</translation>
     </message>
     <message id="practice.over.caution">
         <source>Does the recorder show a light now? Call your clinic before tonight: %1.</source>
         <extracomment>Caution on the last page of the practice run. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’enregistreur montre-t-il un voyant maintenant&#x202f;? Appelez la clinique avant ce soir&#x202f;: %1.</translation>
     </message>
     <message id="practice.over.main">
         <source>Back to the first page</source>
         <extracomment>Button on the last page of the practice run.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Retour à la première page</translation>
     </message>
     <message id="welcome.start_at">
         <source>Time to start: about %1</source>
         <extracomment>First page, small, while the time to start still lies ahead. %1 is a time such as 9:25 PM.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il faut commencer vers %1</translation>
     </message>
     <message id="mirror.keeps_nothing">
         <source>You see yourself as in a mirror. No picture is kept, and none is sent.</source>
         <extracomment>In the mirror page, under the camera&apos;s picture. It is a promise: nothing may be added.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vous vous voyez comme dans un miroir. Aucune image n’est gardée, et aucune n’est envoyée.</translation>
     </message>
     <message id="mirror.no_camera">
         <source>The tablet finds no camera. Look at the drawing, or use a mirror.</source>
         <extracomment>In the mirror page, where the camera&apos;s picture would be.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La tablette ne trouve pas de caméra. Regardez le dessin, ou prenez un miroir.</translation>
     </message>
 </context>
 </TS>
