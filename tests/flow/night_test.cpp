@@ -12,6 +12,7 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QTemporaryDir>
+#include <cmath>
 #include <gtest/gtest.h>
 extern "C" {
 #include <edflib.h>
@@ -94,11 +95,20 @@ INSTANTIATE_TEST_SUITE_P(Demo, WholeNight,
                                          Case{"marram", "es", WritingHand::left, {1024, 600}, 2.0}),
                          [](const auto& one) { return std::string(one.param.kit) + "_" + one.param.language; });
 
-TEST(Tour, ShowsEveryScreenWithoutCutText)
+class Tour : public testing::TestWithParam<Case> {};
+
+// Every shipped language once, and every size; all of them with all are a matter of an hour: see
+// tests/flow/every_tour.
+TEST_P(Tour, ShowsEveryScreenWithoutCutText)
 {
     QTemporaryDir folder;
     Player::Setting setting;
-    setting.visit = demo("marram");
+    setting.visit = demo(GetParam().kit, GetParam().hand);
+    setting.language = QString::fromLatin1(GetParam().language);
+    setting.size = GetParam().size;
+    setting.text_scale = GetParam().scale;
+    // Taken as a screen of 10 inches: 24 px at 1280x800.
+    const double least = std::floor(24.0 * std::hypot(setting.size.width(), setting.size.height()) / std::hypot(1280, 800));
     setting.pictures = QDir(folder.path());
     setting.kit_folders = {EVENFALL_SOURCE_DIR "/assets/kits"};
     const QStringList faults = make_tour(setting);
@@ -113,7 +123,7 @@ TEST(Tour, ShowsEveryScreenWithoutCutText)
         EXPECT_TRUE(QFile::exists(QDir(folder.path()).filePath(screen[QStringLiteral("image")].toString()))) << name;
         for (const QJsonValue& text : screen[QStringLiteral("texts")].toArray()) {
             EXPECT_FALSE(text[QStringLiteral("truncated")].toBool()) << name << ": " << text[QStringLiteral("text")].toString().toStdString();
-            EXPECT_GE(text[QStringLiteral("pixel_size")].toDouble(), 24.0) << name << ": " << text[QStringLiteral("text")].toString().toStdString();
+            EXPECT_GE(text[QStringLiteral("pixel_size")].toDouble(), least) << name << ": " << text[QStringLiteral("text")].toString().toStdString();
         }
         for (const QJsonValue& control : screen[QStringLiteral("controls")].toArray())
             EXPECT_FALSE(control[QStringLiteral("name")].toString().isEmpty()) << name;
@@ -121,6 +131,14 @@ TEST(Tour, ShowsEveryScreenWithoutCutText)
     // A figure for each drawing, without its caption.
     EXPECT_GE(QDir(folder.path()).entryList({QStringLiteral("figure-*.png")}).size(), 59);
 }
+
+INSTANTIATE_TEST_SUITE_P(Languages, Tour,
+                         testing::Values(Case{"marram", "en", WritingHand::right, {1280, 800}, 1.0},
+                                         Case{"heron", "es", WritingHand::left, {1280, 800}, 1.5},
+                                         Case{"tern", "ar", WritingHand::right, {800, 1280}, 1.0},
+                                         Case{"marram", "de", WritingHand::right, {1024, 600}, 1.0},
+                                         Case{"marram", "fr", WritingHand::right, {1920, 1080}, 1.0}),
+                         [](const auto& one) { return std::string(one.param.language); });
 
 } // namespace
 

@@ -31,6 +31,8 @@ std::vector<Look> looks() {
         all.push_back({sizes[2], 2.0, QLatin1String(language)});
         all.push_back({sizes[0], 2.0, QLatin1String(language)});
     }
+    for (const char* const language : {"de", "fr"})
+        all.push_back({sizes[2], 1.5, QLatin1String(language)});
     return all;
 }
 
