@@ -57,6 +57,7 @@ class NightDisplay {
         /// nobody uses must not empty its battery.
         std::chrono::milliseconds evening_hold = std::chrono::minutes(30);
     };
+    /// Make it at the start, before other threads run: it sets DBUS_FATAL_WARNINGS=0 where it is unset.
     explicit NightDisplay(Settings settings);
     /// Brings the light back and gives everything back. Waits for that, so with a service that does
     /// not answer for as long as `patience`: end it after the window.
