@@ -105,9 +105,9 @@ PrivateBus::PrivateBus(const std::filesystem::path& folder, bool open)
                   "\"http://www.freedesktop.org/standards/dbus/1.0/busconfig.dtd\">\n"
                   "<busconfig><listen>unix:path=" + socket + "</listen><auth>EXTERNAL</auth>"
                   "<policy context=\"default\">" +
-                      (open ? "<allow send_destination=\"*\"/><allow receive_sender=\"*\"/><allow own=\"*\"/>"
-                            : "<deny send_destination=\"*\"/>") +
-                      "</policy></busconfig>\n");
+                      "<allow send_destination=\"*\"/><allow receive_sender=\"*\"/><allow own=\"*\"/></policy>" +
+                      (open ? "" : "<limit name=\"max_connections_per_user\">0</limit>") +
+                      "</busconfig>\n");
     std::string program = "dbus-daemon", nofork = "--nofork", option = "--config-file=" + config;
     std::array<char*, 4> arguments{program.data(), nofork.data(), option.data(), nullptr};
     // Not ours to print, and not to keep our output open should the test be killed.
