@@ -88,13 +88,20 @@ class Bus {
             trouble_ = QStringLiteral("there is no such bus here");
             return false;
         }
+        if (std::chrono::steady_clock::now() < hung_until_)
+            return false;
         // A name of its own each time: Qt gives a name that is known the old connection.
         static std::atomic<int> count{0};
         name_ = QStringLiteral("evenfall-display-%1").arg(++count);
+        const auto begun = std::chrono::steady_clock::now();
         QDBusConnection made = QDBusConnection::connectToBus(address_, name_);
         if (!made.isConnected()) {
             trouble_ = made.lastError().message();
             QDBusConnection::disconnectFromBus(name_);
+            // The library waits 25 s for a bus that hangs; not once more for each thing asked of it.
+            const auto now = std::chrono::steady_clock::now();
+            if (now - begun > std::chrono::seconds(10))
+                hung_until_ = now + std::chrono::minutes(10);
             return false;
         }
         connection_ = std::move(made);
@@ -104,6 +111,7 @@ class Bus {
     std::string what_;
     QString address_, name_, trouble_;
     int patience_;
+    std::chrono::steady_clock::time_point hung_until_;
     std::optional<QDBusConnection> connection_;
 };
 

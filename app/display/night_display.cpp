@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <condition_variable>
+#include <cstdlib>
 #include <mutex>
 #include <set>
 #include <system_error>
@@ -258,6 +259,10 @@ class NightDisplay::Worker {
 NightDisplay::NightDisplay(Settings settings)
     : worker_(std::make_unique<Worker>(std::move(settings)))
 {
+    // QtDBus 6.4 forgets to close a connection that a bus has refused, and libdbus ends the whole
+    // program over such a slip unless it is told not to.
+    // Here, for the program's other threads do not run yet.
+    ::setenv("DBUS_FATAL_WARNINGS", "0", 0);
 }
 
 NightDisplay::~NightDisplay() = default;

@@ -35,6 +35,9 @@ namespace evenfall {
 /// not take the low light for the old one. Brightness that somebody has raised meanwhile is never
 /// lowered by bringing it back. Where bringing it back fails it is tried again at each follow().
 ///
+/// A bus that takes the connection and then hangs costs the thread 25 s (the library's own wait), and
+/// the destructor as long; it is left alone for 10 minutes then.
+///
 /// Not done: the X server's own blanking, where no desktop listens on the bus (`xset s off -dpms` is
 /// for whoever sets up the tablet), and raising a backlight that was off.
 class NightDisplay {
@@ -57,6 +60,7 @@ class NightDisplay {
         /// nobody uses must not empty its battery.
         std::chrono::milliseconds evening_hold = std::chrono::minutes(30);
     };
+    /// Make it at the start, before other threads run: it sets DBUS_FATAL_WARNINGS=0 where it is unset.
     explicit NightDisplay(Settings settings);
     /// Brings the light back and gives everything back. Waits for that, so with a service that does
     /// not answer for as long as `patience`: end it after the window.

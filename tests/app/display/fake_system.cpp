@@ -96,7 +96,7 @@ bool within_reason(const std::function<bool()>& condition)
     return true;
 }
 
-PrivateBus::PrivateBus(const std::filesystem::path& folder)
+PrivateBus::PrivateBus(const std::filesystem::path& folder, bool open)
 {
     static int count = 0;
     const std::string socket = (folder / ("bus-" + std::to_string(++count))).string();
@@ -104,11 +104,21 @@ PrivateBus::PrivateBus(const std::filesystem::path& folder)
     write(config, "<!DOCTYPE busconfig PUBLIC \"-//freedesktop//DTD D-Bus Bus Configuration 1.0//EN\" "
                   "\"http://www.freedesktop.org/standards/dbus/1.0/busconfig.dtd\">\n"
                   "<busconfig><listen>unix:path=" + socket + "</listen><auth>EXTERNAL</auth>"
-                  "<policy context=\"default\"><allow send_destination=\"*\"/><allow own=\"*\"/>"
-                  "</policy></busconfig>\n");
+                  "<policy context=\"default\">" +
+                      "<allow send_destination=\"*\"/><allow receive_sender=\"*\"/><allow own=\"*\"/></policy>" +
+                      (open ? "" : "<limit name=\"max_connections_per_user\">0</limit>") +
+                      "</busconfig>\n");
     std::string program = "dbus-daemon", nofork = "--nofork", option = "--config-file=" + config;
     std::array<char*, 4> arguments{program.data(), nofork.data(), option.data(), nullptr};
-    if (::posix_spawnp(&daemon_, program.c_str(), nullptr, nullptr, arguments.data(), environ) != 0)
+    // Not ours to print, and not to keep our output open should the test be killed.
+    posix_spawn_file_actions_t actions;
+    ::posix_spawn_file_actions_init(&actions);
+    for (const int fd : {STDOUT_FILENO, STDERR_FILENO})
+        ::posix_spawn_file_actions_addopen(&actions, fd, "/dev/null", O_WRONLY, 0);
+    const int failed =
+        ::posix_spawnp(&daemon_, program.c_str(), &actions, nullptr, arguments.data(), environ);
+    ::posix_spawn_file_actions_destroy(&actions);
+    if (failed != 0)
         throw std::runtime_error("dbus-daemon cannot be started (package dbus-daemon)");
     if (!within_reason([&] { return listens(socket); }))
         throw std::runtime_error("dbus-daemon does not listen");

@@ -40,7 +40,8 @@ bool within_reason(const std::function<bool()>& condition);
 /// A message bus of our own, which starts no service and lets everything through.
 class PrivateBus {
   public:
-    explicit PrivateBus(const std::filesystem::path& folder);
+    /// One that is not open lets us in and then refuses our name, as a full one does.
+    explicit PrivateBus(const std::filesystem::path& folder, bool open = true);
     ~PrivateBus();
     PrivateBus(const PrivateBus&) = delete;
     PrivateBus& operator=(const PrivateBus&) = delete;

@@ -256,6 +256,20 @@ TEST_F(NightDisplayTest, GoesOnWithoutAnyBusThatAnswers)
     EXPECT_TRUE(file_goes());
 }
 
+// QtDBus with libdbus ends the whole program here unless it is told not to.
+TEST_F(NightDisplayTest, OutlivesABusThatRefusesIt)
+{
+    test::make_backlight(lights, "panel", 80, 100);
+    const test::PrivateBus closed(folder.path(), false);
+    buses = {closed.address(), closed.address()};
+    NightDisplay display(settings());
+    display.follow(Stretch::night);
+    EXPECT_TRUE(logged("the screen saver is not held off: session bus"));
+    EXPECT_EQ(light(), "5\n");
+    display.follow(Stretch::rest);
+    EXPECT_TRUE(file_goes());
+}
+
 class WithBuses : public NightDisplayTest {
   protected:
     WithBuses() { buses = {bus.address(), bus.address()}; }
