@@ -5046,5 +5046,10 @@
         <extracomment>In the mirror page, where the camera&apos;s picture would be.</extracomment>
         <translation>لا يجد الجهاز اللوحي كاميرا. انظر إلى الرسم، أو استعمل مرآة.</translation>
     </message>
+    <message id="bed.line.plug_in">
+        <source>The tablet is not charging. Plug in its charger now, so that it lasts the night.</source>
+        <extracomment>In place of that line while the tablet has no charger.</extracomment>
+        <translation>الجهاز اللوحي لا يُشحن. صِل شاحنه الآن ليبقى يعمل طوال الليل.</translation>
+    </message>
 </context>
 </TS>

@@ -5046,5 +5046,10 @@
         <extracomment>In the mirror page, where the camera&apos;s picture would be.</extracomment>
         <translation>La tablette ne trouve pas de caméra. Regardez le dessin, ou prenez un miroir.</translation>
     </message>
+    <message id="bed.line.plug_in">
+        <source>The tablet is not charging. Plug in its charger now, so that it lasts the night.</source>
+        <extracomment>In place of that line while the tablet has no charger.</extracomment>
+        <translation>La tablette n’est pas en charge. Branchez son chargeur maintenant pour qu’elle tienne toute la nuit.</translation>
+    </message>
 </context>
 </TS>

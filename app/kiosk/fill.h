@@ -47,7 +47,8 @@ ListValues fill_check(const Session& session, const Words& words, const Look& lo
 ListValues fill_light(const Session& session, const Words& words);
 /// The page that begins the practice run, or ends it (`over`).
 MessageValues fill_practice(const Session& session, const Words& words, bool over);
-BedValues fill_bed(const Session& session, const Words& words);
+/// `on_battery`: the tablet has no charger now, and is asked for one before the night.
+BedValues fill_bed(const Session& session, const Words& words, bool on_battery = false);
 
 // Night. What is open on the night page beside the state of the night.
 struct NightFace {

@@ -339,11 +339,11 @@ MessageValues fill_practice(const Session& session, const Words& words, bool ove
     return values;
 }
 
-BedValues fill_bed(const Session& session, const Words& words)
+BedValues fill_bed(const Session& session, const Words& words, bool on_battery)
 {
     BedValues values;
     values.title = words.of("bed.title");
-    for (const char* line : {"bed.line.bathroom", "bed.line.phone", "bed.line.pets", "bed.line.tablet", "bed.line.touch"})
+    for (const char* line : {"bed.line.bathroom", "bed.line.phone", "bed.line.pets", on_battery ? "bed.line.plug_in" : "bed.line.tablet", "bed.line.touch"})
         values.lines << words.of(line);
     values.caution = words.of("bed.caution", {words.code(session.visit().clinic.emergency)});
     values.mainLabel = words.of("bed.main");

@@ -454,7 +454,7 @@ void Kiosk::fill_page()
         step_.mirrorText = words_->of(mirror_there_ ? "mirror.keeps_nothing" : "mirror.no_camera");
         step_.mirrorThere = mirror_there_;
     } else if (page == "bed")
-        bed_ = fill_bed(*session_, *words_);
+        bed_ = fill_bed(*session_, *words_, settings_.on_battery && settings_.on_battery());
     else if (page == "night")
         night_ = fill_night(*session_, *words_, look(), face_);
     else if (page == "morning") {

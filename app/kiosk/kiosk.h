@@ -74,6 +74,7 @@ class Kiosk : public QObject {
         double text_scale = 1.0;
         bool motion = true;
         Sound::Places sound; ///< none: silent
+        std::function<bool()> on_battery; ///< the tablet has no charger now; none: not known
     };
     Kiosk(OpenSession open, Settings settings, QObject* parent = nullptr);
 

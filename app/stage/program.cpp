@@ -3,6 +3,8 @@
 #include "stage/program.h"
 
 #include "base/file.h"
+#include "display/night_display.h"
+#include "display/power.h"
 #include "frontdesk/front_desk.h"
 #include "kiosk/kiosk.h"
 #include "stage/player.h"
@@ -214,6 +216,9 @@ int show(const Options& options, std::unique_ptr<const VisitWithKit> visit)
     settings.language = options.language;
     settings.text_scale = options.text_scale;
     settings.sound = sounds(desk_settings.data);
+    settings.on_battery = [] { return power().source == Power::Source::battery; };
+    // Before the kiosk: it brings the light back after the window is gone.
+    NightDisplay display({.data = desk_settings.data, .log = [](const std::string& line) { say(QString::fromStdString(line)); }});
     Kiosk kiosk(open, settings);
     FrontDesk desk(kiosk, desk_settings, clock);
     // From the first wipe on, or from another visit's being chosen, the file that was named is past.
@@ -223,6 +228,17 @@ int show(const Options& options, std::unique_ptr<const VisitWithKit> visit)
         for (const QString& warning : window.take_warnings())
             say(warning);
         return 1;
+    }
+    if (!options.quit_after_first_frame) {
+        using Stretch = NightDisplay::Stretch;
+        const auto follow = [&kiosk, &display] {
+            display.follow(!kiosk.session()                          ? Stretch::rest
+                           : kiosk.tone() == QLatin1String("night")   ? Stretch::night
+                           : kiosk.tone() == QLatin1String("evening") ? Stretch::evening
+                                                                      : Stretch::rest);
+        };
+        QObject::connect(&kiosk, &Kiosk::changed, &kiosk, follow);
+        follow();
     }
     QObject::connect(&kiosk, &Kiosk::finished, qApp, &QCoreApplication::quit);
     if (options.quit_after_first_frame)

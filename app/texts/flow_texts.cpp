@@ -234,6 +234,9 @@ namespace {
     //: Line on the page before the night.
     //% "Leave the tablet beside the bed, on its charger."
     QT_TRID_NOOP("bed.line.tablet"),
+    //: In place of that line while the tablet has no charger.
+    //% "The tablet is not charging. Plug in its charger now, so that it lasts the night."
+    QT_TRID_NOOP("bed.line.plug_in"),
     //: Line on the page before the night: how the dark page works.
     //% "Touch the dark page once to wake it. Then tap what you want to note."
     QT_TRID_NOOP("bed.line.touch"),

@@ -666,6 +666,20 @@ TEST_F(KioskTest, TheOnePartThatIsOffIsBackOnWithOneTouch_AndUndoneAsksWhich)
     EXPECT_EQ(kiosk->night().face, "which") << "two are off: which one is asked";
 }
 
+TEST_F(KioskTest, AsksForTheChargerBeforeLightsOut_OnlyWhenThereIsNone)
+{
+    bool on_battery = true;
+    Kiosk::Settings own = settings();
+    own.on_battery = [&on_battery] { return on_battery; };
+    Kiosk kiosk([this]() -> Result<std::unique_ptr<Session>> { return Session::begin({demo(), make_memory_journal(), {}}, clock_); }, own);
+    ASSERT_TRUE(kiosk.open_page("bed"));
+    EXPECT_TRUE(kiosk.bed().lines.contains(QVariant(kiosk.words().of("bed.line.plug_in"))));
+    on_battery = false;
+    ASSERT_TRUE(kiosk.open_page("bed"));
+    EXPECT_FALSE(kiosk.bed().lines.contains(QVariant(kiosk.words().of("bed.line.plug_in"))));
+    EXPECT_TRUE(kiosk.bed().lines.contains(QVariant(kiosk.words().of("bed.line.tablet"))));
+}
+
 } // namespace
 
 int main(int argc, char** argv)
