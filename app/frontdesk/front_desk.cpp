@@ -8,6 +8,12 @@
 #include <algorithm>
 
 namespace evenfall {
+namespace {
+
+// A desk that is left alone locks itself: long enough to fetch a kit, short enough for a waiting room.
+constexpr int unattended_ms = 10 * 60 * 1000;
+
+} // namespace
 
 FrontDesk::FrontDesk(Kiosk& kiosk, Settings settings, std::shared_ptr<const Clock> clock, QObject* parent)
     : QObject(parent), kiosk_(kiosk), settings_(std::move(settings)), clock_(std::move(clock)), shelf_(settings_.data),
@@ -16,6 +22,9 @@ FrontDesk::FrontDesk(Kiosk& kiosk, Settings settings, std::shared_ptr<const Cloc
     connect(&kiosk_, &Kiosk::deskWanted, this, &FrontDesk::enter);
     // Not at once: the kiosk is still in the middle of its own work.
     connect(&kiosk_, &Kiosk::sittingOver, this, &FrontDesk::sitting_over, Qt::QueuedConnection);
+    unattended_.setSingleShot(true);
+    unattended_.setInterval(unattended_ms);
+    connect(&unattended_, &QTimer::timeout, this, &FrontDesk::lock_again);
     pin_wait_.setInterval(1000);
     connect(&pin_wait_, &QTimer::timeout, this, [this] {
         if (Result<PinAnswer> answer = lock_.look(boot_time()))
@@ -105,11 +114,37 @@ void FrontDesk::leave()
 {
     place_ = Place::closed;
     pin_wait_.stop();
+    unattended_.stop();
     typed_.clear();
     visit_.reset();
     kiosk_.stand_up();
     kiosk_.reopen();
     emit changed();
+}
+
+void FrontDesk::lock_again()
+{
+    if (!is_open() || page_.section.isEmpty() || kiosk_.session())
+        return; // locked, or somebody sits at the questions, which name no other visit
+    if (beside_)
+        return attended();
+    typed_.clear();
+    visit_.reset();
+    if (Result<PinAnswer> answer = lock_.look(boot_time()))
+        pin_ = *answer;
+    show(Place::pin);
+}
+
+void FrontDesk::attended()
+{
+    if (is_open() && !page_.section.isEmpty())
+        unattended_.start();
+}
+
+void FrontDesk::let_time_pass()
+{
+    if (unattended_.isActive())
+        lock_again();
 }
 
 void FrontDesk::take_words()
@@ -215,6 +250,7 @@ void FrontDesk::fill()
     }
     PageWriter writer(page_, errors_);
     (this->*here().fill)(writer);
+    attended();
     emit changed();
 }
 

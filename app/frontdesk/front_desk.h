@@ -72,6 +72,8 @@ class FrontDesk : public QObject {
     QQuickImageProvider* page_pictures() const { return new SheetPageProvider(sheet_pages_); }
     /// For tests and tours: waits for what runs beside.
     void wait();
+    /// For tests: does at once what the desk would do by itself after nobody has touched it for a while.
+    void let_time_pass();
 
     Q_INVOKABLE void enter();
     Q_INVOKABLE void act(const QString& action);
@@ -121,6 +123,8 @@ class FrontDesk : public QObject {
     std::string now_text() const;
     std::vector<std::filesystem::path> kit_folders() const;
     void leave();
+    void lock_again();
+    void attended();
     void take_words();
 
     // The pages and what their actions do, by theme: pin_pages, visit_pages, form_pages, kit_pages.
@@ -183,6 +187,7 @@ class FrontDesk : public QObject {
     std::unique_ptr<Words> words_;
     QPointer<QThread> beside_;
     QTimer pin_wait_;
+    QTimer unattended_; ///< runs while the desk is unlocked
 
     Place place_ = Place::closed;
     DeskPage page_;

@@ -612,4 +612,19 @@ TEST_F(FrontDeskTest, ASheetIsShownAndSaved)
     EXPECT_TRUE(holding("SM-0417_sheet").empty()) << "not in the data folder";
 }
 
+TEST_F(FrontDeskTest, LeftAloneItLocksItself)
+{
+    prepared();
+    desk_->openRow("visits", "SM-0417");
+    ASSERT_TRUE(all_text().contains("Bag 12"));
+    desk_->let_time_pass();
+    EXPECT_TRUE(desk_->page().sections.isEmpty());
+    EXPECT_FALSE(all_text().contains("Bag 12"));
+    act("go.visits");
+    EXPECT_TRUE(desk_->page().sections.isEmpty());
+    type("pin", pin);
+    act("open");
+    EXPECT_FALSE(desk_->page().sections.isEmpty());
+}
+
 } // namespace
