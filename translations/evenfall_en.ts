@@ -3923,5 +3923,10 @@
         <extracomment>Stands on top of each page of the practice run.</extracomment>
         <translation type="unfinished"></translation>
     </message>
+    <message id="night.read">
+        <source>Read this to me</source>
+        <extracomment>Night page, large button under advice: reads it aloud. Nothing is read at night without it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>
