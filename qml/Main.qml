@@ -295,6 +295,7 @@ Window {
             figure: root.kiosk.night.figure
             figureText: root.kiosk.night.figureText
             phone: root.kiosk.night.phone
+            voice: root.kiosk.voice
             onWake: root.kiosk.wake()
             onAwake: root.kiosk.noteAwake()
             onUp: root.kiosk.noteUp()

@@ -5051,5 +5051,10 @@
         <extracomment>In place of that line while the tablet has no charger.</extracomment>
         <translation>La tableta no se está cargando. Enchufe ahora su cargador para que dure toda la noche.</translation>
     </message>
+    <message id="night.read">
+        <source>Read this to me</source>
+        <extracomment>Night page, large button under advice: reads it aloud. Nothing is read at night without it.</extracomment>
+        <translation>Léamelo en voz alta</translation>
+    </message>
 </context>
 </TS>

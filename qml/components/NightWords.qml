@@ -41,6 +41,10 @@ QtObject {
     //: Night page, button under advice: the person has read it; the screen goes dark.
     //% "OK"
     readonly property string ok: qsTrId("night.ok")
+    //: Night page, large button under advice: reads it aloud. Nothing is read at night without it.
+    //% "Read this to me"
+    readonly property string read: qsTrId("night.read")
+    readonly property string enough: qsTrId("step.stop_reading")
 
     function title(face: string, given: string, noted: string): string {
         if (face === "noted")

@@ -33,6 +33,11 @@ FocusScope {
     property string figure: ""
     property string figureText: ""
     property string phone: ""
+    /// Reading aloud, only on request: { offered, canSpeak, speaking }
+    property var voice: ({})
+    readonly property bool canRead: face === "advice" && (voice.offered ?? false) && (voice.canSpeak ?? false)
+    signal sayAgain()
+    signal stopReading()
     signal wake()
     signal awake()
     signal up()
@@ -94,7 +99,7 @@ FocusScope {
         figureText: root.figureText
         choices: root.face === "which" || root.face === "help" ? root.items : []
         first: words.first(root.face)
-        other: words.other(root.face)
+        other: !root.canRead ? words.other(root.face) : root.voice.speaking ? words.enough : words.read
         onChosen: (id) => root.chosen(id)
         onFirstChosen: {
             if (root.face === "stillOn")
@@ -111,6 +116,10 @@ FocusScope {
                 root.chosen("none");
             else if (root.face === "stillOn" || root.face === "upConfirm")
                 root.no();
+            else if (root.canRead && root.voice.speaking)
+                root.stopReading();
+            else if (root.canRead)
+                root.sayAgain();
             else
                 root.done();
         }
