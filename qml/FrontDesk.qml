@@ -18,6 +18,8 @@ DeskScreen {
     mainAction: desk.page.mainAction
     busy: desk.page.busy
     busyText: desk.page.busyText
+    picture: desk.page.picture
+    pictureText: desk.page.pictureText
     shown: desk.shown
     onAct: (id) => root.desk.act(id)
     onEdited: (field, text) => root.desk.edit(field, text)

@@ -31,20 +31,29 @@ Window {
         LayoutMirroring.enabled: root.atDesk ? root.desk["rightToLeft"] : root.kiosk.rightToLeft
         LayoutMirroring.childrenInherit: true
 
+        // What is said above every page: that this is practice; whose night somebody of the clinic
+        // answers for, and the way back.
+        Column {
+            id: above
+            width: parent.width
+            PracticeBar {
+                shown: root.kiosk.practice
+                width: parent.width
+                onEnded: root.kiosk.endPractice()
+            }
+            StaffBand {
+                width: parent.width
+                text: root.kiosk.staffLabel
+                onBack: root.kiosk.leaveSitting()
+            }
+        }
         Loader {
             id: loader
-            anchors { left: parent.left; right: parent.right; top: sitting.bottom; bottom: parent.bottom }
+            anchors { left: parent.left; right: parent.right; top: above.bottom; bottom: parent.bottom }
             focus: !root.atDesk
             active: !root.atDesk
             sourceComponent: root.componentFor(root.kiosk.screen)
             onLoaded: (item as Item).forceActiveFocus()
-        }
-        // While somebody of the clinic answers: whose night it is, and the way back.
-        StaffBand {
-            id: sitting
-            anchors { left: parent.left; right: parent.right; top: parent.top }
-            text: root.kiosk.staffLabel
-            onBack: root.kiosk.leaveSitting()
         }
         Loader {
             id: deskLoader
@@ -52,6 +61,19 @@ Window {
             active: root.atDesk
             onActiveChanged: if (active) setSource("FrontDesk.qml", { desk: root.desk })
             onLoaded: (item as Item).forceActiveFocus()
+        }
+        // Reading aloud is alike on every page.
+        Binding {
+            target: loader.item as Page
+            property: "voice"
+            value: root.kiosk.voice
+            when: loader.item instanceof Page
+        }
+        Connections {
+            target: loader.item
+            ignoreUnknownSignals: true
+            function onSayAgain() { root.kiosk.sayAgain(); }
+            function onStopReading() { root.kiosk.stopReading(); }
         }
     }
 
@@ -82,6 +104,7 @@ Window {
         case "finished": return finished;
         case "ready":
         case "entered": return morning;
+        case "practice": return practice;
         }
         return trouble;
     }
@@ -103,6 +126,10 @@ Window {
             builds: root.kiosk.welcome.builds
             build: root.kiosk.welcome.build
             buildText: root.kiosk.welcome.buildText
+            startText: root.kiosk.welcome.startText
+            practiceLabel: root.kiosk.welcome.practiceLabel
+            onPractise: root.kiosk.startPractice()
+            onReadingChosen: (eachPage) => root.kiosk.chooseReading(eachPage)
             onLanguageChosen: (code) => root.kiosk.chooseLanguage(code)
             onBuildChosen: (id) => root.kiosk.chooseBuild(id)
         }
@@ -173,7 +200,23 @@ Window {
                 loops: Animation.Infinite
                 NumberAnimation { from: 0; to: 1; duration: 2000; easing.type: Easing.InOutSine }
                 NumberAnimation { from: 1; to: 0; duration: 3000; easing.type: Easing.InOutSine }
+                ScriptAction { script: root.kiosk.breathOut() }
             }
+            // The same breath by sound alone, where nothing moves.
+            Timer {
+                interval: 5000
+                repeat: true
+                running: root.kiosk.voice.breathSound && !root.kiosk.motion
+                onTriggered: root.kiosk.breathOut()
+            }
+            mirrorOffered: root.kiosk.step.mirrorOffered
+            mirrorThere: root.kiosk.step.mirrorThere
+            mirrorText: root.kiosk.step.mirrorText
+            mirror: Component { MirrorItem { source: root.kiosk.mirror } }
+            onMirrorOpened: root.kiosk.openMirror()
+            onMirrorClosed: root.kiosk.closeMirror()
+            breathSound: root.kiosk.voice.breathSound
+            onBreathSoundChosen: (on) => root.kiosk.chooseBreathSound(on)
             onMain: root.kiosk.goOn()
             onBack: root.kiosk.goBack()
             onTrouble: root.kiosk.openHelp()
@@ -232,6 +275,7 @@ Window {
             lines: root.kiosk.bed.lines
             caution: root.kiosk.bed.caution
             mainLabel: root.kiosk.bed.mainLabel
+            onNightSoundChosen: (on) => root.kiosk.chooseNightSound(on)
             onMain: root.kiosk.goOn()
             onBack: root.kiosk.goBack()
         }
@@ -272,6 +316,16 @@ Window {
             body: root.kiosk.message.body
             mainLabel: root.kiosk.message.mainLabel
             onMain: root.kiosk.screen === "ready" ? root.kiosk.askDesk() : root.kiosk.goOn()
+        }
+    }
+    Component {
+        id: practice
+        PracticeScreen {
+            title: root.kiosk.message.title
+            body: root.kiosk.message.body
+            caution: root.kiosk.message.caution
+            mainLabel: root.kiosk.message.mainLabel
+            onMain: root.kiosk.goOn()
         }
     }
     Component {

@@ -414,9 +414,10 @@
         <translation>حاول من جديد</translation>
     </message>
     <message id="step.no_voice">
-        <source>No voice on this tablet</source>
+        <source>There is no voice on this tablet. All the words are on the page.</source>
+        <oldsource>No voice on this tablet</oldsource>
         <extracomment>Said where the voice would be, when there is none.</extracomment>
-        <translation>لا صوت في هذا الجهاز اللوحي</translation>
+        <translation>لا صوت في هذا الجهاز اللوحي. كل الكلمات على الصفحة.</translation>
     </message>
     <message id="welcome.title">
         <source>Tonight: your sleep test at home</source>
@@ -524,9 +525,10 @@
         <translation>تأكد من وجود كل شيء</translation>
     </message>
     <message id="kit.body">
-        <source>Lay the parts on a table or on the bed. Compare them with the pictures.</source>
+        <source>Lay the parts on a table or on the bed. Compare them with the pictures. Somebody who helps you is welcome.</source>
+        <oldsource>Lay the parts on a table or on the bed. Compare them with the pictures.</oldsource>
         <extracomment>Under that title.</extracomment>
-        <translation>ضع القطع على طاولة أو على السرير. قارنها بالصور.</translation>
+        <translation>ضع القطع على طاولة أو على السرير. قارنها بالصور. ومن يريد أن يساعدك فأهلًا به.</translation>
     </message>
     <message id="kit.all_here">
         <source>Everything is here</source>
@@ -1497,11 +1499,6 @@
         <source>All notes before it are safe. Try again. If it comes back, write your times on paper and call your clinic. %1</source>
         <extracomment>Under that title. %1 is the clinic&apos;s phone number; it may be missing, so it stands alone at the end.</extracomment>
         <translation>كل الملاحظات قبلها آمنة. حاول من جديد. إن تكرر ذلك، فاكتب الأوقات على ورق واتصل بعيادتك. %1</translation>
-    </message>
-    <message id="practice.mark">
-        <source>Practice</source>
-        <extracomment>Mark on every page of a practice run, which is not kept.</extracomment>
-        <translation>تدريب</translation>
     </message>
     <message id="help.ready.charger.1.question">
         <source>The tablet is not charging.</source>
@@ -3406,22 +3403,23 @@
     <message id="welcome.build.slim">
         <source>Drawing 1, slim</source>
         <extracomment>Name of a drawn person, for screen readers only.</extracomment>
-        <translation>الرسم 1، نحيف</translation>
+        <translation>الرسم ١، نحيف</translation>
     </message>
     <message id="welcome.build.medium">
         <source>Drawing 2, in between</source>
         <extracomment>Name of a drawn person, for screen readers only.</extracomment>
-        <translation>الرسم 2، متوسط</translation>
+        <translation>الرسم ٢، متوسط</translation>
     </message>
     <message id="welcome.build.broad">
         <source>Drawing 3, broad</source>
         <extracomment>Name of a drawn person, for screen readers only.</extracomment>
-        <translation>الرسم 3، عريض</translation>
+        <translation>الرسم ٣، عريض</translation>
     </message>
     <message id="step.breath_guide">
-        <source>Breathe with the shape. Close the belt when the air is out.</source>
+        <source>Breathe with it. Close the belt when the air is out.</source>
+        <oldsource>Breathe with the shape. Close the belt when the air is out.</oldsource>
         <extracomment>Beside a shape that widens and narrows with a calm breath, on the pages of the belts.</extracomment>
-        <translation>تنفّس مع الشكل. أغلق الحزام عندما يخرج الهواء.</translation>
+        <translation>تنفّس معه. أغلق الحزام عندما يخرج الهواء.</translation>
     </message>
     <message id="evening.day.title">
         <source>Was today a usual day?</source>
@@ -3451,12 +3449,12 @@
     <message id="evening.nap.short">
         <source>Less than 30 minutes</source>
         <extracomment>Answer to it.</extracomment>
-        <translation>أقل من 30 دقيقة</translation>
+        <translation>أقل من ٣٠ دقيقة</translation>
     </message>
     <message id="evening.nap.long">
         <source>30 minutes or more</source>
         <extracomment>Answer to it.</extracomment>
-        <translation>30 دقيقة أو أكثر</translation>
+        <translation>٣٠ دقيقة أو أكثر</translation>
     </message>
     <message id="evening.caffeine.title">
         <source>When was your last coffee, tea or cola?</source>
@@ -3496,7 +3494,7 @@
     <message id="evening.alcohol.more">
         <source>3 or more drinks</source>
         <extracomment>Answer to it.</extracomment>
-        <translation>3 كؤوس أو أكثر</translation>
+        <translation>٣ كؤوس أو أكثر</translation>
     </message>
     <message id="evening.medicines.title">
         <source>Did you take your medicines as usual?</source>
@@ -3526,17 +3524,17 @@
     <message id="signal.calm.body">
         <source>A short check of the sensors. Sit or lie still and breathe as you like.</source>
         <extracomment>Under it.</extracomment>
-        <translation>اختبار قصير للحساسات. اجلس أو استلقِ دون حركة وتنفّس كما تشاء.</translation>
+        <translation>اختبار قصير للمستشعرات. اجلس أو استلقِ دون حركة وتنفّس كما تشاء.</translation>
     </message>
     <message id="signal.deep.title">
         <source>Take 3 deep breaths</source>
         <extracomment>Signal check: title.</extracomment>
-        <translation>خذ 3 أنفاس عميقة</translation>
+        <translation>خذ ٣ أنفاس عميقة</translation>
     </message>
     <message id="signal.deep.body">
         <source>Breathe in deep through your nose, then out. Do it 3 times.</source>
         <extracomment>Under it.</extracomment>
-        <translation>خذ نفسًا عميقًا من أنفك ثم أخرجه. كرّر ذلك 3 مرات.</translation>
+        <translation>خذ نفسًا عميقًا من أنفك ثم أخرجه. كرّر ذلك ٣ مرات.</translation>
     </message>
     <message id="signal.hold.title">
         <source>Hold your breath</source>
@@ -3801,1107 +3799,1107 @@
     <message id="desk.back">
         <source>Back to the front desk</source>
         <extracomment>Button: back to the clinic&apos;s own part of the app.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>العودة إلى مكتب الاستقبال</translation>
     </message>
     <message id="desk.open">
         <source>For clinic staff</source>
         <extracomment>Button on the first and the last page of a night, small: staff of the clinic open their part.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لموظفي العيادة</translation>
     </message>
     <message id="desk.busy">
         <source>One moment ...</source>
         <extracomment>Front desk: something is being done that takes a moment.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لحظة من فضلك…</translation>
     </message>
     <message id="desk.look_at_fields">
         <source>Please look at the marked fields.</source>
         <extracomment>Front desk, above a form: something in it is wrong.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>راجع الحقول المحددة.</translation>
     </message>
     <message id="desk.settings_damaged">
         <source>The settings of the front desk cannot be read. Give them again under &quot;This tablet&quot;.</source>
         <extracomment>Front desk: its own settings file cannot be read.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>تتعذّر قراءة إعدادات مكتب الاستقبال. أدخلها من جديد في «هذا الجهاز اللوحي».</translation>
     </message>
     <message id="ready.title">
         <source>This tablet is ready</source>
         <extracomment>Page of a tablet on which no patient&apos;s visit is prepared.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>هذا الجهاز اللوحي جاهز</translation>
     </message>
     <message id="ready.body">
         <source>No visit is on it yet. The clinic makes one at the front desk.</source>
         <extracomment>The same page, below. The clinic prepares a visit first.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لا توجد عليه زيارة بعد. تُنشئ العيادة زيارة في مكتب الاستقبال.</translation>
     </message>
     <message id="entered.title">
         <source>The record is written</source>
         <extracomment>Staff have typed in a paper diary or changed a record; it is written.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>كُتب السجل</translation>
     </message>
     <message id="entered.body">
         <source>Its name is %1. It is on this tablet. Take it out at the front desk.</source>
         <extracomment>Below it. %1 is the name of the record&apos;s folder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>اسمه %1. هو على هذا الجهاز اللوحي. صدّره في مكتب الاستقبال.</translation>
     </message>
     <message id="sitting.paper">
         <source>From paper: %1, night %2</source>
         <extracomment>Band above the questions while staff type in a paper diary. %1 study code, %2 number of the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>من الورق: %1، الليلة %2</translation>
     </message>
     <message id="sitting.amend">
         <source>Change of the record: %1, night %2</source>
         <extracomment>Band above the questions while staff change a record. %1 study code, %2 number of the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>تعديل السجل: %1، الليلة %2</translation>
     </message>
     <message id="desk.section.form">
         <source>New visit</source>
         <extracomment>Front desk, menu: make a new visit.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>زيارة جديدة</translation>
     </message>
     <message id="desk.section.visits">
         <source>Visits</source>
         <extracomment>Front desk, menu: list of visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الزيارات</translation>
     </message>
     <message id="desk.section.kits">
         <source>Kits</source>
         <extracomment>Front desk, menu: list of kits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الأطقم</translation>
     </message>
     <message id="desk.section.languages">
         <source>Languages</source>
         <extracomment>Front desk, menu: list of languages.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>اللغات</translation>
     </message>
     <message id="desk.section.tablet">
         <source>This tablet</source>
         <extracomment>Front desk, menu: clinic, clock and PIN of this tablet.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>هذا الجهاز اللوحي</translation>
     </message>
     <message id="desk.section.leave">
         <source>Lock and leave</source>
         <extracomment>Front desk, menu: lock it and give the tablet back to the patient&apos;s pages.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>قفل وخروج</translation>
     </message>
     <message id="desk.first_pin.title">
         <source>Choose a PIN for the front desk</source>
         <extracomment>Title: staff choose the first PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>اختيار رمز PIN لمكتب الاستقبال</translation>
     </message>
     <message id="desk.first_pin.body">
         <source>The front desk is for clinic staff. The PIN keeps patients out of it. Only the clinic should know it.</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>مكتب الاستقبال لموظفي العيادة. رمز PIN يمنع دخول المرضى إليه. يجب ألا يعرفه أحد غير العيادة.</translation>
     </message>
     <message id="desk.pin.title">
         <source>Front desk</source>
         <extracomment>Title: staff give the PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>مكتب الاستقبال</translation>
     </message>
     <message id="desk.pin.field">
         <source>PIN</source>
         <extracomment>Label of the field for the PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>رمز PIN</translation>
     </message>
     <message id="desk.pin.again">
         <source>PIN once more</source>
         <extracomment>Label of the second field for a new PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>رمز PIN مرة أخرى</translation>
     </message>
     <message id="desk.pin.old">
         <source>PIN so far</source>
         <extracomment>Label of the field for the PIN so far.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>رمز PIN الحالي</translation>
     </message>
     <message id="desk.pin.new">
         <source>New PIN</source>
         <extracomment>Label of the field for a new PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>رمز PIN الجديد</translation>
     </message>
     <message id="desk.pin.hint">
         <source>6 digits or more</source>
         <extracomment>Below the field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>٦ أرقام أو أكثر</translation>
     </message>
     <message id="desk.pin.set">
         <source>Use this PIN</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>استخدام هذا الرمز</translation>
     </message>
     <message id="desk.pin.open">
         <source>Open</source>
         <extracomment>Button: opens the front desk.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>فتح</translation>
     </message>
     <message id="desk.pin.change">
         <source>Change the PIN</source>
         <extracomment>Button and heading: the new PIN counts from now on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>تغيير رمز PIN</translation>
     </message>
     <message id="desk.pin.changed">
         <source>The new PIN counts from now on.</source>
         <extracomment>Said after that.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>رمز PIN الجديد سارٍ من الآن.</translation>
     </message>
     <message id="desk.pin.wrong">
         <source>That is not the PIN.</source>
         <extracomment>Said after a wrong PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>هذا ليس رمز PIN الصحيح.</translation>
     </message>
     <message id="desk.pin.differs">
         <source>Not the same as above</source>
         <extracomment>Below the second field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ليس مطابقًا لما فوقه</translation>
     </message>
     <message id="desk.pin.not_now">
         <source>Too many wrong PINs. Wait a while, then try again.</source>
         <extracomment>Said when too many wrong PINs were given before.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>محاولات خاطئة كثيرة لرمز PIN. انتظر قليلًا ثم حاول من جديد.</translation>
     </message>
     <message id="desk.pin.wait">
         <source>Wrong PINs so far: %2. The next try is open in %1 seconds.</source>
         <extracomment>Too many wrong PINs. %1 seconds to wait, %2 how many were wrong.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>محاولات PIN الخاطئة حتى الآن: %2. الوقت حتى المحاولة التالية (بالثواني): %1.</translation>
     </message>
     <message id="desk.pin.damaged">
         <source>The file with the PIN is damaged. Nobody can open the front desk with it.</source>
         <extracomment>The file with the PIN is damaged.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ملف رمز PIN تالف. لا يمكن لأحد فتح مكتب الاستقبال به.</translation>
     </message>
     <message id="desk.pin.forgotten">
         <source>PIN forgotten</source>
         <extracomment>Button: opens the page that says what happens then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>نسيت رمز PIN</translation>
     </message>
     <message id="desk.pin.limits">
         <source>The PIN locks this screen. It does not protect a stolen tablet: for that, the disk must be encrypted.</source>
         <extracomment>Caution: what the PIN does not do.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>رمز PIN يقفل هذه الشاشة. لا يحمي جهازًا لوحيًا مسروقًا: لذلك يجب تشفير القرص.</translation>
     </message>
     <message id="desk.forgotten.title">
         <source>The PIN is forgotten</source>
         <extracomment>Title: what happens when the PIN is given up.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>رمز PIN منسيّ</translation>
     </message>
     <message id="desk.forgotten.body">
         <source>A PIN cannot be read back. You can take the lock off. Then the front desk forgets the clinic, its settings, and every visit whose records are all safe elsewhere.</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لا يمكن استرجاع رمز PIN. يمكنك إزالة القفل. عندها ينسى مكتب الاستقبال العيادة وإعداداته وكل زيارة سجلاتها كلها محفوظة في مكان آخر.</translation>
     </message>
     <message id="desk.forgotten.keeps">
         <source>A visit with something that is nowhere else stays: a night in it must not be lost.</source>
         <extracomment>Caution on the same page.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الزيارة التي فيها ما لا يوجد في مكان آخر تبقى: يجب ألا تضيع ليلة فيها.</translation>
     </message>
     <message id="desk.forgotten.sure">
         <source>I am from the clinic, and I want this</source>
         <extracomment>Box to tick.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>أنا من العيادة وأريد ذلك</translation>
     </message>
     <message id="desk.forgotten.main">
         <source>Take the lock off</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>إزالة القفل</translation>
     </message>
     <message id="desk.forgotten.not_sure">
         <source>Tick the box first.</source>
         <extracomment>Said when the box is not ticked.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ضع علامة في المربع أولًا.</translation>
     </message>
     <message id="desk.forgotten.done">
         <source>The lock is off. Choose a new PIN.</source>
         <extracomment>Said after that.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>أُزيل القفل. اختر رمز PIN جديدًا.</translation>
     </message>
     <message id="desk.visits.title">
         <source>Visits on this tablet</source>
         <extracomment>Title of the list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الزيارات على هذا الجهاز اللوحي</translation>
     </message>
     <message id="desk.visits.none">
         <source>No visit is here.</source>
         <extracomment>In place of the list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لا توجد أي زيارة.</translation>
     </message>
     <message id="desk.col.code">
         <source>Study code</source>
         <extracomment>Head of a column.</extracomment>
-        <translation type="unfinished">رمز الدراسة</translation>
+        <translation>رمز الدراسة</translation>
     </message>
     <message id="desk.col.label">
         <source>Kit</source>
         <extracomment>Head of a column: what is written on the bag of the kit.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الطقم</translation>
     </message>
     <message id="desk.col.nights">
         <source>Nights</source>
         <extracomment>Head of a column: how many nights.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الليالي</translation>
     </message>
     <message id="desk.col.night">
         <source>Night</source>
         <extracomment>Head of a column, and label of a field: which night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الليلة</translation>
     </message>
     <message id="desk.col.stand">
         <source>State</source>
         <extracomment>Head of a column: how far it is.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الحالة</translation>
     </message>
     <message id="desk.col.notes">
         <source>From the notes</source>
         <extracomment>Head of a column: what the patient&apos;s notes say of the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>من الملاحظات</translation>
     </message>
     <message id="desk.col.evening">
         <source>Evening</source>
         <extracomment>Head of a column: date of the evening.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>المساء</translation>
     </message>
     <message id="desk.col.needed">
         <source>Needed signals, min: least / likely / most</source>
         <extracomment>Head of a column: minutes with all needed signals, three numbers.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الإشارات اللازمة، د: الأقل / المرجّح / الأكثر</translation>
     </message>
     <message id="desk.col.record">
         <source>Record</source>
         <extracomment>Head of a column.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>السجل</translation>
     </message>
     <message id="desk.col.when">
         <source>When</source>
         <extracomment>Head of a column: date and time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>التاريخ والوقت</translation>
     </message>
     <message id="desk.col.sensor">
         <source>Sensor</source>
         <extracomment>Head of a column.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>المستشعر</translation>
     </message>
     <message id="desk.col.at_least">
         <source>At least, min</source>
         <extracomment>Head of a column of minutes.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>على الأقل، د</translation>
     </message>
     <message id="desk.col.best_guess">
         <source>Likely, min</source>
         <extracomment>Head of a column of minutes.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>المرجّح، د</translation>
     </message>
     <message id="desk.col.at_most">
         <source>At most, min</source>
         <extracomment>Head of a column of minutes.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>على الأكثر، د</translation>
     </message>
     <message id="desk.col.cause">
         <source>Reason</source>
         <extracomment>Head of a column: why time was lost.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>السبب</translation>
     </message>
     <message id="desk.col.off">
         <source>Lost, min</source>
         <extracomment>Head of a column of minutes: how long this lasted.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الوقت الضائع، د</translation>
     </message>
     <message id="desk.col.alone">
         <source>Gain without it, min</source>
         <extracomment>Head of a column of minutes: what the night would gain without this one reason.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>المكسب دون هذا السبب، د</translation>
     </message>
     <message id="desk.col.kit">
         <source>Kit file</source>
         <extracomment>Head of a column.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ملف الطقم</translation>
     </message>
     <message id="desk.col.parts">
         <source>Parts</source>
         <extracomment>Head of a column: number of parts.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>القطع</translation>
     </message>
     <message id="desk.col.check">
         <source>Check</source>
         <extracomment>Head of a column: outcome of the check.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الفحص</translation>
     </message>
     <message id="desk.col.where">
         <source>Where</source>
         <extracomment>Head of a column.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>المكان</translation>
     </message>
     <message id="desk.col.step">
         <source>Step</source>
         <extracomment>Head of a column: step of putting the kit on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الخطوة</translation>
     </message>
     <message id="desk.col.what">
         <source>What to do</source>
         <extracomment>Head of a column: what the patient is told.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ما العمل</translation>
     </message>
     <message id="desk.col.code_of_language">
         <source>Code</source>
         <extracomment>Head of a column: two letters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الرمز</translation>
     </message>
     <message id="desk.col.review">
         <source>Review</source>
         <extracomment>Head of a column.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>المراجعة</translation>
     </message>
     <message id="desk.stand.prepared">
         <source>prepared</source>
         <extracomment>State of a visit.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>جاهزة</translation>
     </message>
     <message id="desk.stand.under_way">
         <source>night %1 is under way</source>
         <extracomment>State of a visit; %1 is the number of the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الليلة %1 جارية</translation>
     </message>
     <message id="desk.stand.between">
         <source>night %1 has its record</source>
         <extracomment>State of a visit between two nights; %1 is the number of the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الليلة %1 لها سجلها</translation>
     </message>
     <message id="desk.stand.recorded">
         <source>all nights have records</source>
         <extracomment>State of a visit.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لكل الليالي سجلات</translation>
     </message>
     <message id="desk.stand.unread">
         <source>cannot be read</source>
         <extracomment>State of a visit that cannot be read.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>تتعذّر قراءتها</translation>
     </message>
     <message id="desk.stand.tonight">
         <source>on this tablet, %1</source>
         <extracomment>State of the visit that the tablet shows at the bedside; %1 is one of the states.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>على هذا الجهاز اللوحي، %1</translation>
     </message>
     <message id="desk.verdict.enough">
         <source>enough</source>
         <extracomment>From the notes, the night is likely long enough.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>كافية</translation>
     </message>
     <message id="desk.verdict.short">
         <source>too short</source>
         <extracomment>From the notes, the night is likely too short.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>قصيرة جدًا</translation>
     </message>
     <message id="desk.verdict.borderline">
         <source>borderline</source>
         <extracomment>From the notes it cannot be told.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>على الحد</translation>
     </message>
     <message id="desk.verdict.unknown">
         <source>not known</source>
         <extracomment>The notes do not say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>غير معروفة</translation>
     </message>
     <message id="desk.verdict.contradictory">
         <source>answers do not fit</source>
         <extracomment>Answers contradict each other.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الإجابات لا تتفق</translation>
     </message>
     <message id="desk.record.damaged">
         <source>does not verify</source>
         <extracomment>State of a record.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>فشل التحقق</translation>
     </message>
     <message id="desk.record.taken_out">
         <source>verified, taken out</source>
         <extracomment>State of a record: a copy is on a stick.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>تم التحقق، صُدّر</translation>
     </message>
     <message id="desk.record.only_here">
         <source>verified, only here</source>
         <extracomment>State of a record: no copy is anywhere else.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>تم التحقق، هنا فقط</translation>
     </message>
     <message id="desk.record.amended">
         <source>%1, change %2</source>
         <extracomment>Instead of a date alone: the record was changed; %1 the date, %2 how many times.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1، التعديل %2</translation>
     </message>
     <message id="desk.records.heading">
         <source>Records</source>
         <extracomment>Heading of a list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>السجلات</translation>
     </message>
     <message id="desk.records.none">
         <source>No record yet.</source>
         <extracomment>In place of the list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لا سجلات بعد.</translation>
     </message>
     <message id="desk.contradictions.heading">
         <source>Answers that do not fit</source>
         <extracomment>Heading of a list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>إجابات لا تتفق</translation>
     </message>
     <message id="desk.sensors.heading">
         <source>Minutes of each sensor, night %1, from the notes</source>
         <extracomment>Heading of a table; %1 number of the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>دقائق كل مستشعر، الليلة %1، من الملاحظات</translation>
     </message>
     <message id="desk.lost.heading">
         <source>Why time was lost</source>
         <extracomment>Heading of a table.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لماذا ضاع وقت</translation>
     </message>
     <message id="desk.lost.none">
         <source>Nothing was lost, as far as the notes say.</source>
         <extracomment>In place of the table.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لم يضع شيء بحسب الملاحظات.</translation>
     </message>
     <message id="desk.lost.late_start">
         <source>The recording began after lights out</source>
         <extracomment>Reason for lost time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>بدأ التسجيل بعد إطفاء الضوء</translation>
     </message>
     <message id="desk.lost.early_end">
         <source>The recording ended before lights on</source>
         <extracomment>Reason for lost time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>انتهى التسجيل قبل إضاءة الضوء</translation>
     </message>
     <message id="desk.visit.title">
         <source>%1, %2</source>
         <extracomment>Title of one visit; %1 study code, %2 what is on the kit&apos;s bag.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1، %2</translation>
     </message>
     <message id="desk.visit.line">
         <source>State: %1. Nights: %2. Lights out at %3. %4. Due back %5.</source>
         <extracomment>Below it; %1 state, %2 nights, %3 bed time, %4 language, %5 date.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الحالة: %1. الليالي: %2. إطفاء الضوء: %3. %4. موعد الإرجاع: %5.</translation>
     </message>
     <message id="desk.visit.tonight">
         <source>Put it on this tablet</source>
         <extracomment>Button: the tablet shows this visit at the bedside.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>استخدام على هذا الجهاز اللوحي</translation>
     </message>
     <message id="desk.visit.on_tablet">
         <source>%1 is on this tablet. Lock the front desk, and hand it over.</source>
         <extracomment>Said after that; %1 study code.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الزيارة %1 على هذا الجهاز اللوحي. اقفل مكتب الاستقبال وسلّم الجهاز.</translation>
     </message>
     <message id="desk.visit.give_up">
         <source>Give up the night</source>
         <extracomment>Button: the night that was begun will not be finished; what is known of it is written.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>إنهاء الليلة دون إكمالها</translation>
     </message>
     <message id="desk.visit.given_up">
         <source>The night is marked as given up. What is known of it is in its record.</source>
         <extracomment>Said after that.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>وُضعت علامة على الليلة بأنها لم تُكمَل. ما عُرف عنها في سجلها.</translation>
     </message>
     <message id="desk.form.title">
         <source>New visit</source>
         <extracomment>Title of a form.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>زيارة جديدة</translation>
     </message>
     <message id="desk.form.main">
         <source>Make the visit</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>إنشاء الزيارة</translation>
     </message>
     <message id="desk.form.made">
         <source>%1 is made.</source>
         <extracomment>Said after that; %1 study code.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>أُنشئت الزيارة %1.</translation>
     </message>
     <message id="desk.form.made_tonight">
         <source>%1 is made, and is on this tablet.</source>
         <extracomment>The same; the tablet shows it at the bedside now.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>أُنشئت الزيارة %1 وهي على هذا الجهاز اللوحي.</translation>
     </message>
     <message id="desk.field.code">
         <source>Study code</source>
         <extracomment>Label of a field. No name of a patient.</extracomment>
-        <translation type="unfinished">رمز الدراسة</translation>
+        <translation>رمز الدراسة</translation>
     </message>
     <message id="desk.field.code_hint">
         <source>No name, no date of birth</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>بلا اسم وبلا تاريخ ميلاد</translation>
     </message>
     <message id="desk.field.kit">
         <source>Kit</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الطقم</translation>
     </message>
     <message id="desk.field.kit_label">
         <source>Label on the bag</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ملصق الحقيبة</translation>
     </message>
     <message id="desk.field.kit_label_hint">
         <source>Such as Bag 12</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>مثلًا: حقيبة 12</translation>
     </message>
     <message id="desk.field.nights">
         <source>Nights</source>
         <extracomment>Label of a field: number.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الليالي</translation>
     </message>
     <message id="desk.field.language">
         <source>Language</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>اللغة</translation>
     </message>
     <message id="desk.field.writing_hand">
         <source>Writes with</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>يكتب باليد</translation>
     </message>
     <message id="desk.hand.right">
         <source>the right hand</source>
         <extracomment>One of two.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>اليمنى</translation>
     </message>
     <message id="desk.hand.left">
         <source>the left hand</source>
         <extracomment>One of two.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>اليسرى</translation>
     </message>
     <message id="desk.field.bed_time">
         <source>Lights out at</source>
         <extracomment>Label of a field: planned time of lights out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>إطفاء الضوء الساعة</translation>
     </message>
     <message id="desk.field.bed_time_hint">
         <source>24 hours, such as 22:05</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>بنظام ٢٤ ساعة، مثلًا ⁦22:05⁩</translation>
     </message>
     <message id="desk.field.return_by">
         <source>Due back</source>
         <extracomment>Label of a field: date.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>موعد الإرجاع</translation>
     </message>
     <message id="desk.date_hint">
         <source>Such as 2026-11-04</source>
         <extracomment>Below a date.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>مثلًا ⁦2026-11-04⁩</translation>
     </message>
     <message id="desk.field.clock">
         <source>The tablet says %1, %2, %3. That is right</source>
         <extracomment>Box to tick; %1 time, %2 date, %3 time zone.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>يعرض الجهاز اللوحي: %1، %2، %3. هذا صحيح</translation>
     </message>
     <message id="desk.option.signal_check">
         <source>With a check of the signals</source>
         <extracomment>Box to tick: optional part of the evening.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>مع اختبار الإشارات</translation>
     </message>
     <message id="desk.option.evening_questions">
         <source>With questions in the evening</source>
         <extracomment>Box to tick: optional part of the evening.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>مع أسئلة في المساء</translation>
     </message>
     <message id="desk.option.mirror">
         <source>With the mirror (camera)</source>
         <extracomment>Box to tick: optional part.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>مع المرآة (الكاميرا)</translation>
     </message>
     <message id="desk.option.narration">
         <source>With the voice</source>
         <extracomment>Box to tick: optional part.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>مع الصوت</translation>
     </message>
     <message id="desk.out.title">
         <source>Take records out</source>
         <extracomment>Title and button: copy the records to a stick.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>تصدير السجلات</translation>
     </message>
     <message id="desk.out.body">
         <source>Each record is copied, read back and checked on the stick.</source>
         <extracomment>Below the title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>يُنسخ كل سجل إلى ذاكرة USB ثم يُقرأ منها ويُتحقق منه هناك.</translation>
     </message>
     <message id="desk.out.no_stick">
         <source>No stick is plugged in, or none that can be written.</source>
         <extracomment>No stick is plugged in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لا توجد ذاكرة USB موصولة، أو لا توجد ذاكرة يمكن الكتابة عليها.</translation>
     </message>
     <message id="desk.out.again">
         <source>Look again</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>بحث من جديد</translation>
     </message>
     <message id="desk.out.stick">
         <source>Stick</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ذاكرة USB</translation>
     </message>
     <message id="desk.out.main">
         <source>Copy all to the stick</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>نسخ الكل إلى ذاكرة USB</translation>
     </message>
     <message id="desk.out.choose">
         <source>Choose a stick first.</source>
         <extracomment>Said when none is chosen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>اختر ذاكرة USB أولًا.</translation>
     </message>
     <message id="desk.out.safe">
         <source>All records are on the stick, and checked there. You can take the stick out now.</source>
         <extracomment>Said after that: it was unmounted.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>كل السجلات على ذاكرة USB وتم التحقق منها هناك. يمكنك إخراجها الآن.</translation>
     </message>
     <message id="desk.out.synced">
         <source>All records are on the stick, and checked there. The system still has hold of it: eject it before you pull it out.</source>
         <extracomment>Said after that: it could not be unmounted.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>كل السجلات على ذاكرة USB وتم التحقق منها هناك. ما زال النظام يستخدمها: افصلها من النظام قبل إخراجها.</translation>
     </message>
     <message id="desk.wipe.title">
         <source>Ready for the next patient</source>
         <extracomment>Title and button: removes the visit from the tablet.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>التجهيز للمريض التالي</translation>
     </message>
     <message id="desk.wipe.body">
         <source>This removes %1 from the tablet: the visit, its journal and its records.</source>
         <extracomment>Below the title; %1 study code.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>هذا يحذف %1 من الجهاز اللوحي: الزيارة وملاحظاتها وسجلاتها.</translation>
     </message>
     <message id="desk.wipe.safe">
         <source>Every night has its record, and every record was taken out and checked.</source>
         <extracomment>Everything is safe elsewhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لكل ليلة سجلها، وكل سجل صُدّر وتم التحقق منه.</translation>
     </message>
     <message id="desk.wipe.reason">
         <source>Reason why it may go</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>سبب السماح بالحذف</translation>
     </message>
     <message id="desk.wipe.reason_hint">
         <source>It is kept. Do not name the study code.</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>يُحفظ هذا السبب. لا تذكر رمز الدراسة.</translation>
     </message>
     <message id="desk.wipe.main">
         <source>Remove it for good</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>حذف نهائي</translation>
     </message>
     <message id="desk.wipe.done">
         <source>The visit is gone from this tablet.</source>
         <extracomment>Said after that.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لم تعد الزيارة على هذا الجهاز اللوحي.</translation>
     </message>
     <message id="desk.wipe.against.no_record">
         <source>A night was begun and has no record.</source>
         <extracomment>Caution: why it should not go.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>بدأت ليلة وليس لها سجل.</translation>
     </message>
     <message id="desk.wipe.against.bad_record">
         <source>A record does not verify.</source>
         <extracomment>Caution: why it should not go.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>سجل فشل التحقق منه.</translation>
     </message>
     <message id="desk.wipe.against.not_taken_out">
         <source>A record is only on this tablet. Take it out first.</source>
         <extracomment>Caution: why it should not go.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>سجل موجود على هذا الجهاز اللوحي فقط. صدّره أولًا.</translation>
     </message>
     <message id="desk.wipe.against.journal_unread">
         <source>The journal could not be read. A night may be in it.</source>
         <extracomment>Caution: why it should not go.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>تعذّرت قراءة الملاحظات. قد تكون فيها ليلة.</translation>
     </message>
     <message id="desk.wipe.against.nothing_done">
         <source>Nothing was done with this visit yet.</source>
         <extracomment>Caution: why it should not go.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لم يُعمل شيء بهذه الزيارة بعد.</translation>
     </message>
     <message id="desk.amend.title">
         <source>Change a record</source>
         <extracomment>Title and button: change what a record says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>تعديل سجل</translation>
     </message>
     <message id="desk.amend.body">
         <source>The record stays as it is. A new one is written beside it. It says who changed what, and why.</source>
         <extracomment>Below the title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>يبقى السجل كما هو. يُكتب سجل جديد بجانبه يبيّن من غيّر وماذا غيّر ولماذا.</translation>
     </message>
     <message id="desk.amend.main">
         <source>Open the answers</source>
         <extracomment>Button: opens the answers.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>فتح الإجابات</translation>
     </message>
     <message id="desk.who">
         <source>Who you are</source>
         <extracomment>Label of a field: who types.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>من أنت</translation>
     </message>
     <message id="desk.who_hint">
         <source>Initials or your role</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الأحرف الأولى من اسمك أو وظيفتك</translation>
     </message>
     <message id="desk.why">
         <source>Reason</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>السبب</translation>
     </message>
     <message id="desk.why_hint">
         <source>Such as: the patient called and said so</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>مثلًا: اتصل المريض وقال ذلك</translation>
     </message>
     <message id="desk.paper.title">
         <source>Type in a paper diary</source>
         <extracomment>Title and button: staff type in what the patient wrote on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>إدخال يومية ورقية</translation>
     </message>
     <message id="desk.paper.body">
         <source>The same questions as on the tablet. The record says that it came from paper.</source>
         <extracomment>Below the title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الأسئلة نفسها التي على الجهاز اللوحي. يذكر السجل أنه جاء من الورق.</translation>
     </message>
     <message id="desk.paper.evening">
         <source>Evening of</source>
         <extracomment>Label of a field: date of the evening on which the night began.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>تاريخ المساء</translation>
     </message>
     <message id="desk.paper.main">
         <source>Open the questions</source>
         <extracomment>Button: opens the questions.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>فتح الأسئلة</translation>
     </message>
     <message id="desk.sitting.nothing">
         <source>No record was written.</source>
         <extracomment>Said after staff came back without writing anything.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لم يُكتب أي سجل.</translation>
     </message>
     <message id="desk.sitting.written">
         <source>Written: %1</source>
         <extracomment>Said after a record was written; %1 its name.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>كُتب السجل: %1</translation>
     </message>
     <message id="desk.print.title">
         <source>Print the sheet</source>
         <extracomment>Title and button: the take-home sheet.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>طباعة الورقة</translation>
     </message>
     <message id="desk.kits.title">
         <source>Kits</source>
         <extracomment>Title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الأطقم</translation>
     </message>
     <message id="desk.kits.body">
         <source>Each kit file is checked as it is listed. Open one to see its walk-through.</source>
         <extracomment>Below the title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>يُفحص كل ملف طقم عند عرضه. افتح أحدها لترى خطواته.</translation>
     </message>
     <message id="desk.kits.fine">
         <source>fine</source>
         <extracomment>Outcome of the check of a kit file.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>سليم</translation>
     </message>
     <message id="desk.kits.faults">
         <source>faults: %1</source>
         <extracomment>Outcome of the check of a kit file; %1 how many.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الأخطاء: %1</translation>
     </message>
     <message id="desk.kits.on_stick">
         <source>on a stick</source>
         <extracomment>Where a kit file is.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>على ذاكرة USB</translation>
     </message>
     <message id="desk.kits.on_tablet">
         <source>on this tablet</source>
         <extracomment>Where a kit file is.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>على هذا الجهاز اللوحي</translation>
     </message>
     <message id="desk.kit.title">
         <source>Kit %1</source>
         <extracomment>Title of one kit; %1 its name.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الطقم %1</translation>
     </message>
     <message id="desk.kit.line">
         <source>Steps: %1. Minutes: %2. Strips of tape: %3.</source>
         <extracomment>Below it; %1 steps, %2 minutes, %3 strips of tape.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الخطوات: %1. الدقائق: %2. أشرطة اللاصق: %3.</translation>
     </message>
     <message id="desk.kit.take">
         <source>Take it over into this tablet</source>
         <extracomment>Button: copies the kit file from the stick.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>نسخ إلى هذا الجهاز اللوحي</translation>
     </message>
     <message id="desk.kit.taken">
         <source>The kit is on this tablet now.</source>
         <extracomment>Said after that.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الطقم الآن على هذا الجهاز اللوحي.</translation>
     </message>
     <message id="desk.languages.title">
         <source>Languages</source>
         <extracomment>Title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>اللغات</translation>
     </message>
     <message id="desk.languages.body">
         <source>A language that no clinical translator has reviewed is for patients only with somebody at hand who speaks it.</source>
         <extracomment>Below the title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>اللغة التي لم يراجعها مترجم طبي لا تُستخدم مع المرضى إلا بوجود شخص قريب يتكلمها.</translation>
     </message>
     <message id="desk.languages.source">
         <source>source</source>
         <extracomment>State of a language.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>اللغة الأصل</translation>
     </message>
     <message id="desk.languages.unreviewed">
         <source>needs review by a clinical translator</source>
         <extracomment>State of a language.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>تحتاج إلى مراجعة مترجم طبي</translation>
     </message>
     <message id="desk.languages.desk">
         <source>Language of the front desk</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لغة مكتب الاستقبال</translation>
     </message>
     <message id="desk.languages.use">
         <source>Use it</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>استخدام</translation>
     </message>
     <message id="desk.tablet.title">
         <source>This tablet</source>
         <extracomment>Title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>هذا الجهاز اللوحي</translation>
     </message>
     <message id="desk.tablet.zone">
         <source>Time zone</source>
         <extracomment>Label of a field: IANA time zone.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>المنطقة الزمنية</translation>
     </message>
     <message id="desk.tablet.now">
         <source>There it is %1, %2</source>
         <extracomment>Below it; %1 time, %2 date.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الوقت والتاريخ هناك: %1، %2</translation>
     </message>
     <message id="desk.tablet.save">
         <source>Save</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>حفظ</translation>
     </message>
     <message id="desk.tablet.saved">
         <source>Saved. New visits begin with this.</source>
         <extracomment>Said after that.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>حُفظ. تبدأ الزيارات الجديدة بهذا.</translation>
     </message>
     <message id="desk.clinic.heading">
         <source>The clinic</source>
         <extracomment>Heading of a form.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>العيادة</translation>
     </message>
     <message id="desk.clinic.name">
         <source>Name of the clinic</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>اسم العيادة</translation>
     </message>
     <message id="desk.clinic.phone">
         <source>Phone</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الهاتف</translation>
     </message>
     <message id="desk.clinic.hours">
         <source>Hours</source>
         <extracomment>Label of a field: when the phone is answered.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>أوقات العمل</translation>
     </message>
     <message id="desk.clinic.hours_hint">
         <source>Such as mon-fri 08:00-17:00, sat 09:00-12:00</source>
         <extracomment>Below it. Days are written in English in three letters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>مثلًا ⁦mon-fri 08:00-17:00, sat 09:00-12:00⁩ (الأيام بالإنجليزية)</translation>
     </message>
     <message id="desk.clinic.phone_outside_hours">
         <source>Phone outside hours</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الهاتف خارج أوقات العمل</translation>
     </message>
     <message id="desk.clinic.emergency">
         <source>Emergency number</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>رقم الطوارئ</translation>
     </message>
     <message id="desk.problem.disk_full">
         <source>There is no room left. Nothing was lost; make room and try again.</source>
         <extracomment>Something could not be written.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لا مساحة متبقية. لم يضع شيء؛ أفسح مساحة ثم حاول من جديد.</translation>
     </message>
     <message id="desk.problem.read_only">
         <source>It cannot be written there: it is write-protected.</source>
         <extracomment>Something could not be written.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لا يمكن الكتابة هناك: المكان محمي من الكتابة.</translation>
     </message>
     <message id="desk.problem.no_place">
         <source>The folder or the stick is not there.</source>
         <extracomment>Something could not be written.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>المجلد أو ذاكرة USB غير موجود.</translation>
     </message>
     <message id="desk.problem.second_copy">
         <source>Another copy of the program has this open. Close that one first.</source>
         <extracomment>A journal is open in another copy of the program.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>نسخة أخرى من البرنامج تفتح هذا. أغلقها أولًا.</translation>
     </message>
     <message id="desk.problem.bad_code">
         <source>Letters, digits, - and _, at most 32, such as SM-0417</source>
         <extracomment>Below the study code.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>حروف لاتينية (⁦A-Z⁩) وأرقام ⁦0-9⁩ و⁦-⁩ و⁦_⁩، ٣٢ على الأكثر، مثلًا ⁦SM-0417⁩</translation>
     </message>
     <message id="desk.problem.visit_exists">
         <source>There is a visit of this code. Take another one.</source>
         <extracomment>Below the study code.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>توجد زيارة بهذا الرمز. اختر رمزًا آخر.</translation>
     </message>
     <message id="desk.problem.missing">
         <source>This is needed</source>
         <extracomment>Below an empty field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>هذا مطلوب</translation>
     </message>
     <message id="desk.problem.bad_phone">
         <source>This cannot be dialled. Right would be such as 555-0142</source>
         <extracomment>Below a phone number.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لا يمكن الاتصال بهذا الرقم. الصحيح مثلًا ⁦555-0142⁩</translation>
     </message>
     <message id="desk.problem.bad_date">
         <source>No date. Right would be such as 2026-11-04</source>
         <extracomment>Below a date.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ليس تاريخًا. الصحيح مثلًا ⁦2026-11-04⁩</translation>
     </message>
     <message id="desk.problem.bad_time_of_day">
         <source>No time. Right would be such as 22:05</source>
         <extracomment>Below a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ليس وقتًا. الصحيح مثلًا ⁦22:05⁩</translation>
     </message>
     <message id="desk.problem.bad_nights">
         <source>Right would be a number from 1 up to the nights of the visit, at most 14</source>
         <extracomment>Below a number of nights, or of one night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الصحيح رقم من 1 إلى عدد ليالي الزيارة، على الأكثر 14</translation>
     </message>
     <message id="desk.problem.bad_hours">
         <source>Right would be such as mon-fri 08:00-17:00, sat 09:00-12:00</source>
         <extracomment>Below the hours of the clinic.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الصحيح مثلًا ⁦mon-fri 08:00-17:00, sat 09:00-12:00⁩</translation>
     </message>
     <message id="desk.problem.unknown_zone">
         <source>No such zone. Right would be such as America/New_York</source>
         <extracomment>Below the time zone.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لا توجد منطقة بهذا الاسم. الصحيح مثلًا ⁦America/New_York⁩</translation>
     </message>
     <message id="desk.problem.no_phone">
         <source>The clinic&apos;s phone number is missing. Give it under &quot;This tablet&quot; first.</source>
         <extracomment>Above the form of a new visit: a sheet without a number does not leave the desk.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>رقم هاتف العيادة ناقص. أدخله أولًا في «هذا الجهاز اللوحي».</translation>
     </message>
     <message id="desk.problem.clock_not_confirmed">
         <source>Look at the clock and confirm it</source>
         <extracomment>Beside the clock in the form of a new visit.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>انظر إلى الساعة وأكّد صحتها</translation>
     </message>
     <message id="desk.problem.reason_missing">
         <source>A reason is needed</source>
         <extracomment>Below the reason.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>يلزم ذكر سبب</translation>
     </message>
     <message id="desk.problem.reason_names_code">
         <source>Leave the study code out: the reason is kept</source>
         <extracomment>Below the reason.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>احذف رمز الدراسة: السبب يُحفظ</translation>
     </message>
     <message id="desk.problem.record_exists">
         <source>Another record of that name is there already. It was not touched.</source>
         <extracomment>A stick has another record of the same name.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>يوجد هناك سجل آخر بهذا الاسم. لم يُمسّ.</translation>
     </message>
     <message id="desk.problem.pin_form">
         <source>Right would be 6 to 64 digits</source>
         <extracomment>Below a new PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الصحيح من ٦ إلى ٦٤ رقمًا</translation>
     </message>
     <message id="desk.problem.pin_set">
         <source>There is a PIN already</source>
         <extracomment>There is a PIN already.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>يوجد رمز PIN بالفعل</translation>
     </message>
     <message id="desk.problem.no_print_service">
         <source>No print service answers on this tablet. Save the sheet as a PDF instead.</source>
         <extracomment>Printing.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لا تستجيب خدمة طباعة على هذا الجهاز اللوحي. احفظ الورقة بصيغة PDF بدلًا من ذلك.</translation>
     </message>
     <message id="desk.problem.no_printer">
         <source>No printer is set up. Save the sheet as a PDF instead.</source>
         <extracomment>Printing.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>لا توجد طابعة معدّة. احفظ الورقة بصيغة PDF بدلًا من ذلك.</translation>
     </message>
     <message id="desk.problem.printer_stopped">
         <source>The printer is stopped. Nothing was sent to it.</source>
         <extracomment>Printing.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الطابعة متوقفة. لم يُرسل إليها شيء.</translation>
     </message>
     <message id="desk.problem.not_accepted">
         <source>The printer takes no jobs. Nothing was printed.</source>
         <extracomment>Printing.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الطابعة لا تقبل مهام. لم يُطبع شيء.</translation>
     </message>
     <message id="desk.print.body">
         <source>What will be printed, page by page: %1 pages.</source>
         <extracomment>Below the title; %1 how many pages.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ما سيُطبع صفحة بعد صفحة. عدد الصفحات: %1.</translation>
     </message>
     <message id="desk.print.paper">
         <source>Paper</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الورق</translation>
     </message>
     <message id="desk.print.size">
         <source>Letters</source>
         <extracomment>Label of a choice: size of the letters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>حجم الحروف</translation>
     </message>
     <message id="desk.print.normal">
         <source>normal</source>
         <extracomment>One of two.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>عادي</translation>
     </message>
     <message id="desk.print.large">
         <source>large</source>
         <extracomment>One of two.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>كبير</translation>
     </message>
     <message id="desk.print.printer">
         <source>Printer</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الطابعة</translation>
     </message>
     <message id="desk.print.page">
         <source>Page</source>
         <extracomment>Label of a choice: which page of the preview.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الصفحة</translation>
     </message>
     <message id="desk.print.main">
         <source>Print</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>طباعة</translation>
     </message>
     <message id="desk.print.save">
         <source>Save as PDF</source>
         <extracomment>Button: the sheet as a PDF on the stick, or in the folder for documents.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>حفظ بصيغة PDF</translation>
     </message>
     <message id="desk.print.sent">
         <source>Handed to %1.</source>
         <extracomment>Said after that; %1 name of the printer.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>أُرسل إلى %1.</translation>
     </message>
     <message id="desk.print.saved">
         <source>Saved: %1</source>
         <extracomment>Said after that; %1 name of the file.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>حُفظ: %1</translation>
     </message>
     <message id="desk.print.picture">
         <source>Page %1 of the sheet</source>
         <extracomment>For screen readers: a picture of one page of the sheet; %1 which.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>الصفحة %1 من الورقة</translation>
     </message>
     <message id="desk.visit.skin_sore">
         <source>Half an hour after the tape came off, the patient said that the skin was still sore.</source>
@@ -4912,6 +4910,141 @@
         <source>At %1 you noted that something came off. Which part was it?</source>
         <extracomment>Under the question what came off. %1 is a time.</extracomment>
         <translation type="unfinished"></translation>
+    </message>
+    <message id="desk.leave">
+        <source>Leave</source>
+        <extracomment>Button on the page that asks for the PIN: back to the patient&apos;s pages.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="breath.sound_on">
+        <source>With sound</source>
+        <extracomment>Small button beside the breathing guide of a belt, short: a soft tone then says at the end of each breath out that the belt may be closed now.</extracomment>
+        <translation>بصوت</translation>
+    </message>
+    <message id="breath.sound_off">
+        <source>Silent</source>
+        <extracomment>The same button while the tone sounds, short: makes it silent.</extracomment>
+        <translation>بلا صوت</translation>
+    </message>
+    <message id="bed.night_sound">
+        <source>Soft sound when I note something</source>
+        <extracomment>Last page of the evening, a choice to tick, off at first: a soft tone answers each note of the night. Without it the night is silent.</extracomment>
+        <translation>صوت خافت عندما أدوّن شيئًا</translation>
+    </message>
+    <message id="practice.bar">
+        <source>Practice: nothing is kept</source>
+        <extracomment>Stands on top of each page of the practice run.</extracomment>
+        <translation>تمرين: لا يُحفظ شيء</translation>
+    </message>
+    <message id="practice.end">
+        <source>End practice</source>
+        <extracomment>Small button on top of each page of the practice run: leaves it for the first page.</extracomment>
+        <translation>أنهِ التمرين</translation>
+    </message>
+    <message id="welcome.read_to_me">
+        <source>Read each page to me</source>
+        <extracomment>First page, a choice to tick: the tablet reads each page aloud when it comes up.</extracomment>
+        <translation>اقرأ لي كل صفحة</translation>
+    </message>
+    <message id="step.stop_reading">
+        <source>Stop reading</source>
+        <extracomment>Small button in place of &quot;Say it again&quot; while the page is read aloud. Nothing is read by itself after it.</extracomment>
+        <translation>أوقف القراءة</translation>
+    </message>
+    <message id="step.mirror">
+        <source>Mirror</source>
+        <extracomment>Small button on a step: shows the person by the camera as in a mirror, beside the drawing. Nothing of it is kept.</extracomment>
+        <translation>مرآة</translation>
+    </message>
+    <message id="sound.off_for_visit">
+        <source>Reading aloud is switched off for this visit. All the words are on the page.</source>
+        <extracomment>Answer to &quot;Why no sound?&quot;: reading aloud is an option of the visit, and it is off.</extracomment>
+        <translation>القراءة بالصوت متوقفة لهذه الزيارة. كل الكلمات على الصفحة.</translation>
+    </message>
+    <message id="sound.no_device">
+        <source>The tablet finds no speaker. All the words are on the page.</source>
+        <extracomment>Answer to &quot;Why no sound?&quot;.</extracomment>
+        <translation>لا يجد الجهاز اللوحي مكبر صوت. كل الكلمات على الصفحة.</translation>
+    </message>
+    <message id="sound.no_recording">
+        <source>There is no recording of this page. All the words are on the page.</source>
+        <extracomment>Answer to &quot;Why no sound?&quot;.</extracomment>
+        <translation>لا تسجيل صوتيًا لهذه الصفحة. كل الكلمات على الصفحة.</translation>
+    </message>
+    <message id="sound.failed">
+        <source>The recording of this page cannot be played. All the words are on the page.</source>
+        <extracomment>Answer to &quot;Why no sound?&quot;: a recording was there, and could not be played.</extracomment>
+        <translation>لا يمكن تشغيل التسجيل الصوتي لهذه الصفحة. كل الكلمات على الصفحة.</translation>
+    </message>
+    <message id="practice.offer">
+        <source>Practice first</source>
+        <extracomment>Button on the first page, smaller than the one that begins the evening: all steps for practice, by day.</extracomment>
+        <translation>تمرّن أولًا</translation>
+    </message>
+    <message id="practice.begin.title">
+        <source>A practice run</source>
+        <extracomment>Title of the page that begins the practice run.</extracomment>
+        <translation>تمرين</translation>
+    </message>
+    <message id="practice.begin.body">
+        <source>You see the same steps as tonight. Take your time. Nothing is noted, and you can stop at any step.</source>
+        <extracomment>Under that title.</extracomment>
+        <translation>سترى خطوات الليلة نفسها. خذ وقتك. لا يُدوَّن شيء، ويمكنك التوقف عند أي خطوة.</translation>
+    </message>
+    <message id="practice.begin.caution">
+        <source>Keep the tape for tonight. Leave the recorder off, and plug in nothing that starts it.</source>
+        <extracomment>Caution on the page that begins the practice run.</extracomment>
+        <translation>احتفظ باللاصق لهذه الليلة. اترك جهاز التسجيل مطفأ، ولا توصل به ما يشغّله.</translation>
+    </message>
+    <message id="practice.no_tape">
+        <source>Practice: do not use the tape now. You need it tonight.</source>
+        <extracomment>Caution in the practice run, on a step that uses tape.</extracomment>
+        <translation>تمرين: لا تستعمل اللاصق الآن. ستحتاج إليه الليلة.</translation>
+    </message>
+    <message id="practice.no_start">
+        <source>Practice: only look. Do not do this step now, for it starts the recorder.</source>
+        <extracomment>Caution in the practice run, on the step that sets the recorder going.</extracomment>
+        <translation>تمرين: انظر فقط. لا تنفّذ هذه الخطوة الآن، لأنها تشغّل جهاز التسجيل.</translation>
+    </message>
+    <message id="practice.light">
+        <source>Practice: the recorder is off, so there is no light. Tonight you tap what you see.</source>
+        <extracomment>In the practice run, on the page about the recorder&apos;s light.</extracomment>
+        <translation>تمرين: جهاز التسجيل مطفأ، فلا ضوء فيه. الليلة تلمس ما تراه.</translation>
+    </message>
+    <message id="practice.over.title">
+        <source>Practice is over</source>
+        <extracomment>Title of the last page of the practice run.</extracomment>
+        <translation>انتهى التمرين</translation>
+    </message>
+    <message id="practice.over.body">
+        <source>Take the parts off and put them back into the bag. Tonight you begin again from the first page.</source>
+        <extracomment>Under that title.</extracomment>
+        <translation>انزع القطع وأعدها إلى الحقيبة. الليلة تبدأ من جديد من الصفحة الأولى.</translation>
+    </message>
+    <message id="practice.over.caution">
+        <source>Does the recorder show a light now? Call your clinic before tonight: %1.</source>
+        <extracomment>Caution on the last page of the practice run. %1 is the clinic&apos;s phone number.</extracomment>
+        <translation>هل يظهر ضوء في جهاز التسجيل الآن؟ اتصل بعيادتك قبل الليلة: %1.</translation>
+    </message>
+    <message id="practice.over.main">
+        <source>Back to the first page</source>
+        <extracomment>Button on the last page of the practice run.</extracomment>
+        <translation>العودة إلى الصفحة الأولى</translation>
+    </message>
+    <message id="welcome.start_at">
+        <source>Time to start: about %1</source>
+        <extracomment>First page, small, while the time to start still lies ahead. %1 is a time such as 9:25 PM.</extracomment>
+        <translation>وقت البدء: نحو الساعة %1</translation>
+    </message>
+    <message id="mirror.keeps_nothing">
+        <source>You see yourself as in a mirror. No picture is kept, and none is sent.</source>
+        <extracomment>In the mirror page, under the camera&apos;s picture. It is a promise: nothing may be added.</extracomment>
+        <translation>ترى نفسك كما في مرآة. لا تُحفظ أي صورة ولا تُرسل.</translation>
+    </message>
+    <message id="mirror.no_camera">
+        <source>The tablet finds no camera. Look at the drawing, or use a mirror.</source>
+        <extracomment>In the mirror page, where the camera&apos;s picture would be.</extracomment>
+        <translation>لا يجد الجهاز اللوحي كاميرا. انظر إلى الرسم، أو استعمل مرآة.</translation>
     </message>
 </context>
 </TS>

@@ -414,7 +414,8 @@
         <translation type="unfinished"></translation>
     </message>
     <message id="step.no_voice">
-        <source>No voice on this tablet</source>
+        <source>There is no voice on this tablet. All the words are on the page.</source>
+        <oldsource>No voice on this tablet</oldsource>
         <extracomment>Said where the voice would be, when there is none.</extracomment>
         <translation type="unfinished"></translation>
     </message>
@@ -524,7 +525,8 @@
         <translation type="unfinished"></translation>
     </message>
     <message id="kit.body">
-        <source>Lay the parts on a table or on the bed. Compare them with the pictures.</source>
+        <source>Lay the parts on a table or on the bed. Compare them with the pictures. Somebody who helps you is welcome.</source>
+        <oldsource>Lay the parts on a table or on the bed. Compare them with the pictures.</oldsource>
         <extracomment>Under that title.</extracomment>
         <translation type="unfinished"></translation>
     </message>
@@ -1496,11 +1498,6 @@
     <message id="trouble.sync.body">
         <source>All notes before it are safe. Try again. If it comes back, write your times on paper and call your clinic. %1</source>
         <extracomment>Under that title. %1 is the clinic&apos;s phone number; it may be missing, so it stands alone at the end.</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message id="practice.mark">
-        <source>Practice</source>
-        <extracomment>Mark on every page of a practice run, which is not kept.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message id="help.ready.charger.1.question">
@@ -3419,7 +3416,8 @@
         <translation type="unfinished"></translation>
     </message>
     <message id="step.breath_guide">
-        <source>Breathe with the shape. Close the belt when the air is out.</source>
+        <source>Breathe with it. Close the belt when the air is out.</source>
+        <oldsource>Breathe with the shape. Close the belt when the air is out.</oldsource>
         <extracomment>Beside a shape that widens and narrows with a calm breath, on the pages of the belts.</extracomment>
         <translation type="unfinished"></translation>
     </message>
@@ -4911,6 +4909,141 @@
     <message id="q.hint.unnamed_off">
         <source>At %1 you noted that something came off. Which part was it?</source>
         <extracomment>Under the question what came off. %1 is a time.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="desk.leave">
+        <source>Leave</source>
+        <extracomment>Button on the page that asks for the PIN: back to the patient&apos;s pages.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="breath.sound_on">
+        <source>With sound</source>
+        <extracomment>Small button beside the breathing guide of a belt, short: a soft tone then says at the end of each breath out that the belt may be closed now.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="breath.sound_off">
+        <source>Silent</source>
+        <extracomment>The same button while the tone sounds, short: makes it silent.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="bed.night_sound">
+        <source>Soft sound when I note something</source>
+        <extracomment>Last page of the evening, a choice to tick, off at first: a soft tone answers each note of the night. Without it the night is silent.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.bar">
+        <source>Practice: nothing is kept</source>
+        <extracomment>Stands on top of each page of the practice run.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.end">
+        <source>End practice</source>
+        <extracomment>Small button on top of each page of the practice run: leaves it for the first page.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="welcome.read_to_me">
+        <source>Read each page to me</source>
+        <extracomment>First page, a choice to tick: the tablet reads each page aloud when it comes up.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="step.stop_reading">
+        <source>Stop reading</source>
+        <extracomment>Small button in place of &quot;Say it again&quot; while the page is read aloud. Nothing is read by itself after it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="step.mirror">
+        <source>Mirror</source>
+        <extracomment>Small button on a step: shows the person by the camera as in a mirror, beside the drawing. Nothing of it is kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sound.off_for_visit">
+        <source>Reading aloud is switched off for this visit. All the words are on the page.</source>
+        <extracomment>Answer to &quot;Why no sound?&quot;: reading aloud is an option of the visit, and it is off.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sound.no_device">
+        <source>The tablet finds no speaker. All the words are on the page.</source>
+        <extracomment>Answer to &quot;Why no sound?&quot;.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sound.no_recording">
+        <source>There is no recording of this page. All the words are on the page.</source>
+        <extracomment>Answer to &quot;Why no sound?&quot;.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sound.failed">
+        <source>The recording of this page cannot be played. All the words are on the page.</source>
+        <extracomment>Answer to &quot;Why no sound?&quot;: a recording was there, and could not be played.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.offer">
+        <source>Practice first</source>
+        <extracomment>Button on the first page, smaller than the one that begins the evening: all steps for practice, by day.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.begin.title">
+        <source>A practice run</source>
+        <extracomment>Title of the page that begins the practice run.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.begin.body">
+        <source>You see the same steps as tonight. Take your time. Nothing is noted, and you can stop at any step.</source>
+        <extracomment>Under that title.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.begin.caution">
+        <source>Keep the tape for tonight. Leave the recorder off, and plug in nothing that starts it.</source>
+        <extracomment>Caution on the page that begins the practice run.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.no_tape">
+        <source>Practice: do not use the tape now. You need it tonight.</source>
+        <extracomment>Caution in the practice run, on a step that uses tape.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.no_start">
+        <source>Practice: only look. Do not do this step now, for it starts the recorder.</source>
+        <extracomment>Caution in the practice run, on the step that sets the recorder going.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.light">
+        <source>Practice: the recorder is off, so there is no light. Tonight you tap what you see.</source>
+        <extracomment>In the practice run, on the page about the recorder&apos;s light.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.over.title">
+        <source>Practice is over</source>
+        <extracomment>Title of the last page of the practice run.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.over.body">
+        <source>Take the parts off and put them back into the bag. Tonight you begin again from the first page.</source>
+        <extracomment>Under that title.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.over.caution">
+        <source>Does the recorder show a light now? Call your clinic before tonight: %1.</source>
+        <extracomment>Caution on the last page of the practice run. %1 is the clinic&apos;s phone number.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.over.main">
+        <source>Back to the first page</source>
+        <extracomment>Button on the last page of the practice run.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="welcome.start_at">
+        <source>Time to start: about %1</source>
+        <extracomment>First page, small, while the time to start still lies ahead. %1 is a time such as 9:25 PM.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="mirror.keeps_nothing">
+        <source>You see yourself as in a mirror. No picture is kept, and none is sent.</source>
+        <extracomment>In the mirror page, under the camera&apos;s picture. It is a promise: nothing may be added.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="mirror.no_camera">
+        <source>The tablet finds no camera. Look at the drawing, or use a mirror.</source>
+        <extracomment>In the mirror page, where the camera&apos;s picture would be.</extracomment>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -414,9 +414,10 @@
         <translation>Probar de nuevo</translation>
     </message>
     <message id="step.no_voice">
-        <source>No voice on this tablet</source>
+        <source>There is no voice on this tablet. All the words are on the page.</source>
+        <oldsource>No voice on this tablet</oldsource>
         <extracomment>Said where the voice would be, when there is none.</extracomment>
-        <translation>Esta tableta no tiene voz</translation>
+        <translation>Esta tableta no tiene voz. Todas las palabras están en la página.</translation>
     </message>
     <message id="welcome.title">
         <source>Tonight: your sleep test at home</source>
@@ -524,9 +525,10 @@
         <translation>Vea si está todo</translation>
     </message>
     <message id="kit.body">
-        <source>Lay the parts on a table or on the bed. Compare them with the pictures.</source>
+        <source>Lay the parts on a table or on the bed. Compare them with the pictures. Somebody who helps you is welcome.</source>
+        <oldsource>Lay the parts on a table or on the bed. Compare them with the pictures.</oldsource>
         <extracomment>Under that title.</extracomment>
-        <translation>Ponga las piezas sobre una mesa o en la cama. Compárelas con los dibujos.</translation>
+        <translation>Ponga las piezas sobre una mesa o en la cama. Compárelas con los dibujos. Si alguien quiere ayudarle, es bienvenido.</translation>
     </message>
     <message id="kit.all_here">
         <source>Everything is here</source>
@@ -1006,7 +1008,7 @@
     <message id="q.asleep_after.title">
         <source>How long after lights out did you sleep?</source>
         <extracomment>Question in the morning, the title of its page. At most 45 characters.</extracomment>
-        <translation>Con la luz apagada, ¿cuánto tardó en dormirse?</translation>
+        <translation>Ya sin luz, ¿cuánto tardó en dormirse?</translation>
     </message>
     <message id="q.asleep_after.short">
         <source>Time to fall asleep</source>
@@ -1497,11 +1499,6 @@
         <source>All notes before it are safe. Try again. If it comes back, write your times on paper and call your clinic. %1</source>
         <extracomment>Under that title. %1 is the clinic&apos;s phone number; it may be missing, so it stands alone at the end.</extracomment>
         <translation>Todas las notas anteriores están a salvo. Pruebe de nuevo. Si vuelve a pasar, escriba las horas en papel y llame a su clínica. %1</translation>
-    </message>
-    <message id="practice.mark">
-        <source>Practice</source>
-        <extracomment>Mark on every page of a practice run, which is not kept.</extracomment>
-        <translation>Práctica</translation>
     </message>
     <message id="help.ready.charger.1.question">
         <source>The tablet is not charging.</source>
@@ -3419,9 +3416,10 @@
         <translation>Dibujo 3, ancho</translation>
     </message>
     <message id="step.breath_guide">
-        <source>Breathe with the shape. Close the belt when the air is out.</source>
+        <source>Breathe with it. Close the belt when the air is out.</source>
+        <oldsource>Breathe with the shape. Close the belt when the air is out.</oldsource>
         <extracomment>Beside a shape that widens and narrows with a calm breath, on the pages of the belts.</extracomment>
-        <translation>Respire con la figura. Cierre la cinta cuando haya salido el aire.</translation>
+        <translation>Respire con ella. Cierre la cinta cuando haya salido el aire.</translation>
     </message>
     <message id="evening.day.title">
         <source>Was today a usual day?</source>
@@ -3801,1107 +3799,1107 @@
     <message id="desk.back">
         <source>Back to the front desk</source>
         <extracomment>Button: back to the clinic&apos;s own part of the app.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Volver a la recepción</translation>
     </message>
     <message id="desk.open">
         <source>For clinic staff</source>
         <extracomment>Button on the first and the last page of a night, small: staff of the clinic open their part.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Para el personal de la clínica</translation>
     </message>
     <message id="desk.busy">
         <source>One moment ...</source>
         <extracomment>Front desk: something is being done that takes a moment.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un momento…</translation>
     </message>
     <message id="desk.look_at_fields">
         <source>Please look at the marked fields.</source>
         <extracomment>Front desk, above a form: something in it is wrong.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Revise los campos marcados.</translation>
     </message>
     <message id="desk.settings_damaged">
         <source>The settings of the front desk cannot be read. Give them again under &quot;This tablet&quot;.</source>
         <extracomment>Front desk: its own settings file cannot be read.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se pueden leer los ajustes de la recepción. Introdúzcalos de nuevo en «Esta tableta».</translation>
     </message>
     <message id="ready.title">
         <source>This tablet is ready</source>
         <extracomment>Page of a tablet on which no patient&apos;s visit is prepared.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esta tableta está lista</translation>
     </message>
     <message id="ready.body">
         <source>No visit is on it yet. The clinic makes one at the front desk.</source>
         <extracomment>The same page, below. The clinic prepares a visit first.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no tiene ninguna visita. La clínica crea una en la recepción.</translation>
     </message>
     <message id="entered.title">
         <source>The record is written</source>
         <extracomment>Staff have typed in a paper diary or changed a record; it is written.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El registro está escrito</translation>
     </message>
     <message id="entered.body">
         <source>Its name is %1. It is on this tablet. Take it out at the front desk.</source>
         <extracomment>Below it. %1 is the name of the record&apos;s folder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Su nombre es %1. Está en esta tableta. Expórtelo en la recepción.</translation>
     </message>
     <message id="sitting.paper">
         <source>From paper: %1, night %2</source>
         <extracomment>Band above the questions while staff type in a paper diary. %1 study code, %2 number of the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Del papel: %1, noche %2</translation>
     </message>
     <message id="sitting.amend">
         <source>Change of the record: %1, night %2</source>
         <extracomment>Band above the questions while staff change a record. %1 study code, %2 number of the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Modificación del registro: %1, noche %2</translation>
     </message>
     <message id="desk.section.form">
         <source>New visit</source>
         <extracomment>Front desk, menu: make a new visit.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nueva visita</translation>
     </message>
     <message id="desk.section.visits">
         <source>Visits</source>
         <extracomment>Front desk, menu: list of visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Visitas</translation>
     </message>
     <message id="desk.section.kits">
         <source>Kits</source>
         <extracomment>Front desk, menu: list of kits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Equipos</translation>
     </message>
     <message id="desk.section.languages">
         <source>Languages</source>
         <extracomment>Front desk, menu: list of languages.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Idiomas</translation>
     </message>
     <message id="desk.section.tablet">
         <source>This tablet</source>
         <extracomment>Front desk, menu: clinic, clock and PIN of this tablet.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esta tableta</translation>
     </message>
     <message id="desk.section.leave">
         <source>Lock and leave</source>
         <extracomment>Front desk, menu: lock it and give the tablet back to the patient&apos;s pages.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bloquear y salir</translation>
     </message>
     <message id="desk.first_pin.title">
         <source>Choose a PIN for the front desk</source>
         <extracomment>Title: staff choose the first PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elija un PIN para la recepción</translation>
     </message>
     <message id="desk.first_pin.body">
         <source>The front desk is for clinic staff. The PIN keeps patients out of it. Only the clinic should know it.</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La recepción es para el personal de la clínica. El PIN impide que entren los pacientes. Solo debe saberlo la clínica.</translation>
     </message>
     <message id="desk.pin.title">
         <source>Front desk</source>
         <extracomment>Title: staff give the PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Recepción</translation>
     </message>
     <message id="desk.pin.field">
         <source>PIN</source>
         <extracomment>Label of the field for the PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>PIN</translation>
     </message>
     <message id="desk.pin.again">
         <source>PIN once more</source>
         <extracomment>Label of the second field for a new PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>PIN otra vez</translation>
     </message>
     <message id="desk.pin.old">
         <source>PIN so far</source>
         <extracomment>Label of the field for the PIN so far.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>PIN actual</translation>
     </message>
     <message id="desk.pin.new">
         <source>New PIN</source>
         <extracomment>Label of the field for a new PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>PIN nuevo</translation>
     </message>
     <message id="desk.pin.hint">
         <source>6 digits or more</source>
         <extracomment>Below the field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>6 cifras o más</translation>
     </message>
     <message id="desk.pin.set">
         <source>Use this PIN</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Usar este PIN</translation>
     </message>
     <message id="desk.pin.open">
         <source>Open</source>
         <extracomment>Button: opens the front desk.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abrir</translation>
     </message>
     <message id="desk.pin.change">
         <source>Change the PIN</source>
         <extracomment>Button and heading: the new PIN counts from now on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar el PIN</translation>
     </message>
     <message id="desk.pin.changed">
         <source>The new PIN counts from now on.</source>
         <extracomment>Said after that.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El PIN nuevo vale desde ahora.</translation>
     </message>
     <message id="desk.pin.wrong">
         <source>That is not the PIN.</source>
         <extracomment>Said after a wrong PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ese no es el PIN.</translation>
     </message>
     <message id="desk.pin.differs">
         <source>Not the same as above</source>
         <extracomment>Below the second field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No es igual al de arriba</translation>
     </message>
     <message id="desk.pin.not_now">
         <source>Too many wrong PINs. Wait a while, then try again.</source>
         <extracomment>Said when too many wrong PINs were given before.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Demasiados PIN incorrectos. Espere un rato y pruebe de nuevo.</translation>
     </message>
     <message id="desk.pin.wait">
         <source>Wrong PINs so far: %2. The next try is open in %1 seconds.</source>
         <extracomment>Too many wrong PINs. %1 seconds to wait, %2 how many were wrong.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>PIN incorrectos hasta ahora: %2. Podrá probar de nuevo en %1 s.</translation>
     </message>
     <message id="desk.pin.damaged">
         <source>The file with the PIN is damaged. Nobody can open the front desk with it.</source>
         <extracomment>The file with the PIN is damaged.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo del PIN está dañado. Nadie puede abrir la recepción con él.</translation>
     </message>
     <message id="desk.pin.forgotten">
         <source>PIN forgotten</source>
         <extracomment>Button: opens the page that says what happens then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>PIN olvidado</translation>
     </message>
     <message id="desk.pin.limits">
         <source>The PIN locks this screen. It does not protect a stolen tablet: for that, the disk must be encrypted.</source>
         <extracomment>Caution: what the PIN does not do.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El PIN bloquea esta pantalla. No protege una tableta robada: para eso hay que cifrar el disco.</translation>
     </message>
     <message id="desk.forgotten.title">
         <source>The PIN is forgotten</source>
         <extracomment>Title: what happens when the PIN is given up.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>PIN olvidado</translation>
     </message>
     <message id="desk.forgotten.body">
         <source>A PIN cannot be read back. You can take the lock off. Then the front desk forgets the clinic, its settings, and every visit whose records are all safe elsewhere.</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un PIN no se puede recuperar. Puede quitar el bloqueo. Entonces la recepción olvida la clínica, sus ajustes y cada visita cuyos registros estén todos a salvo en otro lugar.</translation>
     </message>
     <message id="desk.forgotten.keeps">
         <source>A visit with something that is nowhere else stays: a night in it must not be lost.</source>
         <extracomment>Caution on the same page.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una visita con algo que no está en ningún otro lugar se queda: no se debe perder ninguna noche.</translation>
     </message>
     <message id="desk.forgotten.sure">
         <source>I am from the clinic, and I want this</source>
         <extracomment>Box to tick.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Soy de la clínica y quiero hacerlo</translation>
     </message>
     <message id="desk.forgotten.main">
         <source>Take the lock off</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quitar el bloqueo</translation>
     </message>
     <message id="desk.forgotten.not_sure">
         <source>Tick the box first.</source>
         <extracomment>Said when the box is not ticked.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Marque antes la casilla.</translation>
     </message>
     <message id="desk.forgotten.done">
         <source>The lock is off. Choose a new PIN.</source>
         <extracomment>Said after that.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El bloqueo está quitado. Elija un PIN nuevo.</translation>
     </message>
     <message id="desk.visits.title">
         <source>Visits on this tablet</source>
         <extracomment>Title of the list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Visitas en esta tableta</translation>
     </message>
     <message id="desk.visits.none">
         <source>No visit is here.</source>
         <extracomment>In place of the list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hay ninguna visita.</translation>
     </message>
     <message id="desk.col.code">
         <source>Study code</source>
         <extracomment>Head of a column.</extracomment>
-        <translation type="unfinished">Código del estudio</translation>
+        <translation>Código del estudio</translation>
     </message>
     <message id="desk.col.label">
         <source>Kit</source>
         <extracomment>Head of a column: what is written on the bag of the kit.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Equipo</translation>
     </message>
     <message id="desk.col.nights">
         <source>Nights</source>
         <extracomment>Head of a column: how many nights.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Noches</translation>
     </message>
     <message id="desk.col.night">
         <source>Night</source>
         <extracomment>Head of a column, and label of a field: which night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Noche</translation>
     </message>
     <message id="desk.col.stand">
         <source>State</source>
         <extracomment>Head of a column: how far it is.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Estado</translation>
     </message>
     <message id="desk.col.notes">
         <source>From the notes</source>
         <extracomment>Head of a column: what the patient&apos;s notes say of the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Según las notas</translation>
     </message>
     <message id="desk.col.evening">
         <source>Evening</source>
         <extracomment>Head of a column: date of the evening.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fecha al acostarse</translation>
     </message>
     <message id="desk.col.needed">
         <source>Needed signals, min: least / likely / most</source>
         <extracomment>Head of a column: minutes with all needed signals, three numbers.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Señales necesarias, min: mínimo / probable / máximo</translation>
     </message>
     <message id="desk.col.record">
         <source>Record</source>
         <extracomment>Head of a column.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Registro</translation>
     </message>
     <message id="desk.col.when">
         <source>When</source>
         <extracomment>Head of a column: date and time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fecha y hora</translation>
     </message>
     <message id="desk.col.sensor">
         <source>Sensor</source>
         <extracomment>Head of a column.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sensor</translation>
     </message>
     <message id="desk.col.at_least">
         <source>At least, min</source>
         <extracomment>Head of a column of minutes.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mínimo, min</translation>
     </message>
     <message id="desk.col.best_guess">
         <source>Likely, min</source>
         <extracomment>Head of a column of minutes.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Probable, min</translation>
     </message>
     <message id="desk.col.at_most">
         <source>At most, min</source>
         <extracomment>Head of a column of minutes.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Máximo, min</translation>
     </message>
     <message id="desk.col.cause">
         <source>Reason</source>
         <extracomment>Head of a column: why time was lost.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motivo</translation>
     </message>
     <message id="desk.col.off">
         <source>Lost, min</source>
         <extracomment>Head of a column of minutes: how long this lasted.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tiempo perdido, min</translation>
     </message>
     <message id="desk.col.alone">
         <source>Gain without it, min</source>
         <extracomment>Head of a column of minutes: what the night would gain without this one reason.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ganancia sin este motivo, min</translation>
     </message>
     <message id="desk.col.kit">
         <source>Kit file</source>
         <extracomment>Head of a column.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Archivo del equipo</translation>
     </message>
     <message id="desk.col.parts">
         <source>Parts</source>
         <extracomment>Head of a column: number of parts.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Piezas</translation>
     </message>
     <message id="desk.col.check">
         <source>Check</source>
         <extracomment>Head of a column: outcome of the check.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprobación</translation>
     </message>
     <message id="desk.col.where">
         <source>Where</source>
         <extracomment>Head of a column.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lugar</translation>
     </message>
     <message id="desk.col.step">
         <source>Step</source>
         <extracomment>Head of a column: step of putting the kit on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Paso</translation>
     </message>
     <message id="desk.col.what">
         <source>What to do</source>
         <extracomment>Head of a column: what the patient is told.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Qué hacer</translation>
     </message>
     <message id="desk.col.code_of_language">
         <source>Code</source>
         <extracomment>Head of a column: two letters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Código</translation>
     </message>
     <message id="desk.col.review">
         <source>Review</source>
         <extracomment>Head of a column.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Revisión</translation>
     </message>
     <message id="desk.stand.prepared">
         <source>prepared</source>
         <extracomment>State of a visit.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>preparada</translation>
     </message>
     <message id="desk.stand.under_way">
         <source>night %1 is under way</source>
         <extracomment>State of a visit; %1 is the number of the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>noche %1 en curso</translation>
     </message>
     <message id="desk.stand.between">
         <source>night %1 has its record</source>
         <extracomment>State of a visit between two nights; %1 is the number of the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la noche %1 tiene su registro</translation>
     </message>
     <message id="desk.stand.recorded">
         <source>all nights have records</source>
         <extracomment>State of a visit.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>todas las noches tienen registro</translation>
     </message>
     <message id="desk.stand.unread">
         <source>cannot be read</source>
         <extracomment>State of a visit that cannot be read.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>no se puede leer</translation>
     </message>
     <message id="desk.stand.tonight">
         <source>on this tablet, %1</source>
         <extracomment>State of the visit that the tablet shows at the bedside; %1 is one of the states.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>en esta tableta, %1</translation>
     </message>
     <message id="desk.verdict.enough">
         <source>enough</source>
         <extracomment>From the notes, the night is likely long enough.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>suficiente</translation>
     </message>
     <message id="desk.verdict.short">
         <source>too short</source>
         <extracomment>From the notes, the night is likely too short.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>demasiado corta</translation>
     </message>
     <message id="desk.verdict.borderline">
         <source>borderline</source>
         <extracomment>From the notes it cannot be told.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>en el límite</translation>
     </message>
     <message id="desk.verdict.unknown">
         <source>not known</source>
         <extracomment>The notes do not say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>no se sabe</translation>
     </message>
     <message id="desk.verdict.contradictory">
         <source>answers do not fit</source>
         <extracomment>Answers contradict each other.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>las respuestas no encajan</translation>
     </message>
     <message id="desk.record.damaged">
         <source>does not verify</source>
         <extracomment>State of a record.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>no supera la verificación</translation>
     </message>
     <message id="desk.record.taken_out">
         <source>verified, taken out</source>
         <extracomment>State of a record: a copy is on a stick.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>verificado, exportado</translation>
     </message>
     <message id="desk.record.only_here">
         <source>verified, only here</source>
         <extracomment>State of a record: no copy is anywhere else.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>verificado, solo aquí</translation>
     </message>
     <message id="desk.record.amended">
         <source>%1, change %2</source>
         <extracomment>Instead of a date alone: the record was changed; %1 the date, %2 how many times.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, modificación %2</translation>
     </message>
     <message id="desk.records.heading">
         <source>Records</source>
         <extracomment>Heading of a list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Registros</translation>
     </message>
     <message id="desk.records.none">
         <source>No record yet.</source>
         <extracomment>In place of the list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no hay registros.</translation>
     </message>
     <message id="desk.contradictions.heading">
         <source>Answers that do not fit</source>
         <extracomment>Heading of a list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Respuestas que no encajan</translation>
     </message>
     <message id="desk.sensors.heading">
         <source>Minutes of each sensor, night %1, from the notes</source>
         <extracomment>Heading of a table; %1 number of the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Minutos de cada sensor, noche %1, según las notas</translation>
     </message>
     <message id="desk.lost.heading">
         <source>Why time was lost</source>
         <extracomment>Heading of a table.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Por qué se perdió tiempo</translation>
     </message>
     <message id="desk.lost.none">
         <source>Nothing was lost, as far as the notes say.</source>
         <extracomment>In place of the table.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Según las notas, no se perdió nada.</translation>
     </message>
     <message id="desk.lost.late_start">
         <source>The recording began after lights out</source>
         <extracomment>Reason for lost time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La grabación empezó después de apagar la luz</translation>
     </message>
     <message id="desk.lost.early_end">
         <source>The recording ended before lights on</source>
         <extracomment>Reason for lost time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La grabación terminó antes de encender la luz</translation>
     </message>
     <message id="desk.visit.title">
         <source>%1, %2</source>
         <extracomment>Title of one visit; %1 study code, %2 what is on the kit&apos;s bag.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message id="desk.visit.line">
         <source>State: %1. Nights: %2. Lights out at %3. %4. Due back %5.</source>
         <extracomment>Below it; %1 state, %2 nights, %3 bed time, %4 language, %5 date.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Estado: %1. Noches: %2. Apagar la luz: %3. %4. Devolución a más tardar el %5.</translation>
     </message>
     <message id="desk.visit.tonight">
         <source>Put it on this tablet</source>
         <extracomment>Button: the tablet shows this visit at the bedside.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Usar en esta tableta</translation>
     </message>
     <message id="desk.visit.on_tablet">
         <source>%1 is on this tablet. Lock the front desk, and hand it over.</source>
         <extracomment>Said after that; %1 study code.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 está en esta tableta. Bloquee la recepción y entregue la tableta.</translation>
     </message>
     <message id="desk.visit.give_up">
         <source>Give up the night</source>
         <extracomment>Button: the night that was begun will not be finished; what is known of it is written.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abandonar la noche</translation>
     </message>
     <message id="desk.visit.given_up">
         <source>The night is marked as given up. What is known of it is in its record.</source>
         <extracomment>Said after that.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La noche está marcada como abandonada. Lo que se sabe de ella está en su registro.</translation>
     </message>
     <message id="desk.form.title">
         <source>New visit</source>
         <extracomment>Title of a form.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nueva visita</translation>
     </message>
     <message id="desk.form.main">
         <source>Make the visit</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Crear la visita</translation>
     </message>
     <message id="desk.form.made">
         <source>%1 is made.</source>
         <extracomment>Said after that; %1 study code.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La visita %1 está creada.</translation>
     </message>
     <message id="desk.form.made_tonight">
         <source>%1 is made, and is on this tablet.</source>
         <extracomment>The same; the tablet shows it at the bedside now.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La visita %1 está creada y está en esta tableta.</translation>
     </message>
     <message id="desk.field.code">
         <source>Study code</source>
         <extracomment>Label of a field. No name of a patient.</extracomment>
-        <translation type="unfinished">Código del estudio</translation>
+        <translation>Código del estudio</translation>
     </message>
     <message id="desk.field.code_hint">
         <source>No name, no date of birth</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sin nombre ni fecha de nacimiento</translation>
     </message>
     <message id="desk.field.kit">
         <source>Kit</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Equipo</translation>
     </message>
     <message id="desk.field.kit_label">
         <source>Label on the bag</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Etiqueta de la bolsa</translation>
     </message>
     <message id="desk.field.kit_label_hint">
         <source>Such as Bag 12</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Por ejemplo, Bolsa 12</translation>
     </message>
     <message id="desk.field.nights">
         <source>Nights</source>
         <extracomment>Label of a field: number.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Noches</translation>
     </message>
     <message id="desk.field.language">
         <source>Language</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Idioma</translation>
     </message>
     <message id="desk.field.writing_hand">
         <source>Writes with</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escribe con</translation>
     </message>
     <message id="desk.hand.right">
         <source>the right hand</source>
         <extracomment>One of two.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la mano derecha</translation>
     </message>
     <message id="desk.hand.left">
         <source>the left hand</source>
         <extracomment>One of two.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la mano izquierda</translation>
     </message>
     <message id="desk.field.bed_time">
         <source>Lights out at</source>
         <extracomment>Label of a field: planned time of lights out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Apagar la luz a las</translation>
     </message>
     <message id="desk.field.bed_time_hint">
         <source>24 hours, such as 22:05</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>24 horas, por ejemplo 22:05</translation>
     </message>
     <message id="desk.field.return_by">
         <source>Due back</source>
         <extracomment>Label of a field: date.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Devolver a más tardar el</translation>
     </message>
     <message id="desk.date_hint">
         <source>Such as 2026-11-04</source>
         <extracomment>Below a date.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Por ejemplo 2026-11-04</translation>
     </message>
     <message id="desk.field.clock">
         <source>The tablet says %1, %2, %3. That is right</source>
         <extracomment>Box to tick; %1 time, %2 date, %3 time zone.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La tableta indica: %1, %2, %3. Es correcto</translation>
     </message>
     <message id="desk.option.signal_check">
         <source>With a check of the signals</source>
         <extracomment>Box to tick: optional part of the evening.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con prueba de las señales</translation>
     </message>
     <message id="desk.option.evening_questions">
         <source>With questions in the evening</source>
         <extracomment>Box to tick: optional part of the evening.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con preguntas al acostarse</translation>
     </message>
     <message id="desk.option.mirror">
         <source>With the mirror (camera)</source>
         <extracomment>Box to tick: optional part.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con el espejo (cámara)</translation>
     </message>
     <message id="desk.option.narration">
         <source>With the voice</source>
         <extracomment>Box to tick: optional part.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con la voz</translation>
     </message>
     <message id="desk.out.title">
         <source>Take records out</source>
         <extracomment>Title and button: copy the records to a stick.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Exportar registros</translation>
     </message>
     <message id="desk.out.body">
         <source>Each record is copied, read back and checked on the stick.</source>
         <extracomment>Below the title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cada registro se copia en la memoria USB, se vuelve a leer y se verifica allí.</translation>
     </message>
     <message id="desk.out.no_stick">
         <source>No stick is plugged in, or none that can be written.</source>
         <extracomment>No stick is plugged in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hay ninguna memoria USB conectada, o ninguna en la que se pueda escribir.</translation>
     </message>
     <message id="desk.out.again">
         <source>Look again</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Buscar otra vez</translation>
     </message>
     <message id="desk.out.stick">
         <source>Stick</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Memoria USB</translation>
     </message>
     <message id="desk.out.main">
         <source>Copy all to the stick</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copiar todo en la memoria USB</translation>
     </message>
     <message id="desk.out.choose">
         <source>Choose a stick first.</source>
         <extracomment>Said when none is chosen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elija antes una memoria USB.</translation>
     </message>
     <message id="desk.out.safe">
         <source>All records are on the stick, and checked there. You can take the stick out now.</source>
         <extracomment>Said after that: it was unmounted.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todos los registros están en la memoria USB y verificados allí. Ya puede sacarla.</translation>
     </message>
     <message id="desk.out.synced">
         <source>All records are on the stick, and checked there. The system still has hold of it: eject it before you pull it out.</source>
         <extracomment>Said after that: it could not be unmounted.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todos los registros están en la memoria USB y verificados allí. El sistema todavía la usa: expúlsela antes de sacarla.</translation>
     </message>
     <message id="desk.wipe.title">
         <source>Ready for the next patient</source>
         <extracomment>Title and button: removes the visit from the tablet.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Preparar para el próximo paciente</translation>
     </message>
     <message id="desk.wipe.body">
         <source>This removes %1 from the tablet: the visit, its journal and its records.</source>
         <extracomment>Below the title; %1 study code.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esto elimina %1 de la tableta: la visita, sus notas y sus registros.</translation>
     </message>
     <message id="desk.wipe.safe">
         <source>Every night has its record, and every record was taken out and checked.</source>
         <extracomment>Everything is safe elsewhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cada noche tiene su registro, y cada registro se exportó y se verificó.</translation>
     </message>
     <message id="desk.wipe.reason">
         <source>Reason why it may go</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motivo para eliminarla</translation>
     </message>
     <message id="desk.wipe.reason_hint">
         <source>It is kept. Do not name the study code.</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El motivo se conserva. No escriba el código del estudio.</translation>
     </message>
     <message id="desk.wipe.main">
         <source>Remove it for good</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eliminar definitivamente</translation>
     </message>
     <message id="desk.wipe.done">
         <source>The visit is gone from this tablet.</source>
         <extracomment>Said after that.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La visita ya no está en esta tableta.</translation>
     </message>
     <message id="desk.wipe.against.no_record">
         <source>A night was begun and has no record.</source>
         <extracomment>Caution: why it should not go.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se empezó una noche y no tiene registro.</translation>
     </message>
     <message id="desk.wipe.against.bad_record">
         <source>A record does not verify.</source>
         <extracomment>Caution: why it should not go.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un registro no supera la verificación.</translation>
     </message>
     <message id="desk.wipe.against.not_taken_out">
         <source>A record is only on this tablet. Take it out first.</source>
         <extracomment>Caution: why it should not go.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un registro está solo en esta tableta. Expórtelo antes.</translation>
     </message>
     <message id="desk.wipe.against.journal_unread">
         <source>The journal could not be read. A night may be in it.</source>
         <extracomment>Caution: why it should not go.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se pudieron leer las notas. Puede haber una noche en ellas.</translation>
     </message>
     <message id="desk.wipe.against.nothing_done">
         <source>Nothing was done with this visit yet.</source>
         <extracomment>Caution: why it should not go.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no se ha hecho nada con esta visita.</translation>
     </message>
     <message id="desk.amend.title">
         <source>Change a record</source>
         <extracomment>Title and button: change what a record says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Modificar un registro</translation>
     </message>
     <message id="desk.amend.body">
         <source>The record stays as it is. A new one is written beside it. It says who changed what, and why.</source>
         <extracomment>Below the title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El registro queda como está. A su lado se escribe uno nuevo. Dice quién cambió qué y por qué.</translation>
     </message>
     <message id="desk.amend.main">
         <source>Open the answers</source>
         <extracomment>Button: opens the answers.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abrir las respuestas</translation>
     </message>
     <message id="desk.who">
         <source>Who you are</source>
         <extracomment>Label of a field: who types.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quién es usted</translation>
     </message>
     <message id="desk.who_hint">
         <source>Initials or your role</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Iniciales o función</translation>
     </message>
     <message id="desk.why">
         <source>Reason</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motivo</translation>
     </message>
     <message id="desk.why_hint">
         <source>Such as: the patient called and said so</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Por ejemplo: el paciente llamó y lo dijo</translation>
     </message>
     <message id="desk.paper.title">
         <source>Type in a paper diary</source>
         <extracomment>Title and button: staff type in what the patient wrote on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Introducir un diario en papel</translation>
     </message>
     <message id="desk.paper.body">
         <source>The same questions as on the tablet. The record says that it came from paper.</source>
         <extracomment>Below the title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las mismas preguntas que en la tableta. El registro dice que viene del papel.</translation>
     </message>
     <message id="desk.paper.evening">
         <source>Evening of</source>
         <extracomment>Label of a field: date of the evening on which the night began.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fecha de la noche (al acostarse)</translation>
     </message>
     <message id="desk.paper.main">
         <source>Open the questions</source>
         <extracomment>Button: opens the questions.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abrir las preguntas</translation>
     </message>
     <message id="desk.sitting.nothing">
         <source>No record was written.</source>
         <extracomment>Said after staff came back without writing anything.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se escribió ningún registro.</translation>
     </message>
     <message id="desk.sitting.written">
         <source>Written: %1</source>
         <extracomment>Said after a record was written; %1 its name.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Registro escrito: %1</translation>
     </message>
     <message id="desk.print.title">
         <source>Print the sheet</source>
         <extracomment>Title and button: the take-home sheet.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir la hoja</translation>
     </message>
     <message id="desk.kits.title">
         <source>Kits</source>
         <extracomment>Title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Equipos</translation>
     </message>
     <message id="desk.kits.body">
         <source>Each kit file is checked as it is listed. Open one to see its walk-through.</source>
         <extracomment>Below the title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cada archivo de equipo se comprueba al listarlo. Abra uno para ver su paso a paso.</translation>
     </message>
     <message id="desk.kits.fine">
         <source>fine</source>
         <extracomment>Outcome of the check of a kit file.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>correcto</translation>
     </message>
     <message id="desk.kits.faults">
         <source>faults: %1</source>
         <extracomment>Outcome of the check of a kit file; %1 how many.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>errores: %1</translation>
     </message>
     <message id="desk.kits.on_stick">
         <source>on a stick</source>
         <extracomment>Where a kit file is.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>en una memoria USB</translation>
     </message>
     <message id="desk.kits.on_tablet">
         <source>on this tablet</source>
         <extracomment>Where a kit file is.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>en esta tableta</translation>
     </message>
     <message id="desk.kit.title">
         <source>Kit %1</source>
         <extracomment>Title of one kit; %1 its name.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Equipo %1</translation>
     </message>
     <message id="desk.kit.line">
         <source>Steps: %1. Minutes: %2. Strips of tape: %3.</source>
         <extracomment>Below it; %1 steps, %2 minutes, %3 strips of tape.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pasos: %1. Minutos: %2. Tiras de cinta: %3.</translation>
     </message>
     <message id="desk.kit.take">
         <source>Take it over into this tablet</source>
         <extracomment>Button: copies the kit file from the stick.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copiar en esta tableta</translation>
     </message>
     <message id="desk.kit.taken">
         <source>The kit is on this tablet now.</source>
         <extracomment>Said after that.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El equipo ya está en esta tableta.</translation>
     </message>
     <message id="desk.languages.title">
         <source>Languages</source>
         <extracomment>Title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Idiomas</translation>
     </message>
     <message id="desk.languages.body">
         <source>A language that no clinical translator has reviewed is for patients only with somebody at hand who speaks it.</source>
         <extracomment>Below the title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un idioma que no ha revisado un traductor clínico solo se usa con pacientes si hay cerca alguien que lo hable.</translation>
     </message>
     <message id="desk.languages.source">
         <source>source</source>
         <extracomment>State of a language.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>idioma de origen</translation>
     </message>
     <message id="desk.languages.unreviewed">
         <source>needs review by a clinical translator</source>
         <extracomment>State of a language.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>necesita revisión de un traductor clínico</translation>
     </message>
     <message id="desk.languages.desk">
         <source>Language of the front desk</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Idioma de la recepción</translation>
     </message>
     <message id="desk.languages.use">
         <source>Use it</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Usar</translation>
     </message>
     <message id="desk.tablet.title">
         <source>This tablet</source>
         <extracomment>Title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esta tableta</translation>
     </message>
     <message id="desk.tablet.zone">
         <source>Time zone</source>
         <extracomment>Label of a field: IANA time zone.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zona horaria</translation>
     </message>
     <message id="desk.tablet.now">
         <source>There it is %1, %2</source>
         <extracomment>Below it; %1 time, %2 date.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hora y fecha allí: %1, %2</translation>
     </message>
     <message id="desk.tablet.save">
         <source>Save</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Guardar</translation>
     </message>
     <message id="desk.tablet.saved">
         <source>Saved. New visits begin with this.</source>
         <extracomment>Said after that.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Guardado. Las visitas nuevas empiezan con esto.</translation>
     </message>
     <message id="desk.clinic.heading">
         <source>The clinic</source>
         <extracomment>Heading of a form.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clínica</translation>
     </message>
     <message id="desk.clinic.name">
         <source>Name of the clinic</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nombre de la clínica</translation>
     </message>
     <message id="desk.clinic.phone">
         <source>Phone</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Teléfono</translation>
     </message>
     <message id="desk.clinic.hours">
         <source>Hours</source>
         <extracomment>Label of a field: when the phone is answered.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Horario</translation>
     </message>
     <message id="desk.clinic.hours_hint">
         <source>Such as mon-fri 08:00-17:00, sat 09:00-12:00</source>
         <extracomment>Below it. Days are written in English in three letters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Por ejemplo mon-fri 08:00-17:00, sat 09:00-12:00 (días en inglés)</translation>
     </message>
     <message id="desk.clinic.phone_outside_hours">
         <source>Phone outside hours</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Teléfono fuera del horario</translation>
     </message>
     <message id="desk.clinic.emergency">
         <source>Emergency number</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Número de emergencias</translation>
     </message>
     <message id="desk.problem.disk_full">
         <source>There is no room left. Nothing was lost; make room and try again.</source>
         <extracomment>Something could not be written.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No queda espacio. No se perdió nada; libere espacio y pruebe de nuevo.</translation>
     </message>
     <message id="desk.problem.read_only">
         <source>It cannot be written there: it is write-protected.</source>
         <extracomment>Something could not be written.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se puede escribir ahí: está protegido contra escritura.</translation>
     </message>
     <message id="desk.problem.no_place">
         <source>The folder or the stick is not there.</source>
         <extracomment>Something could not be written.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La carpeta o la memoria USB no está.</translation>
     </message>
     <message id="desk.problem.second_copy">
         <source>Another copy of the program has this open. Close that one first.</source>
         <extracomment>A journal is open in another copy of the program.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Otra copia del programa tiene esto abierto. Ciérrela antes.</translation>
     </message>
     <message id="desk.problem.bad_code">
         <source>Letters, digits, - and _, at most 32, such as SM-0417</source>
         <extracomment>Below the study code.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Letras de la A a la Z sin tilde, cifras, - y _, como máximo 32, por ejemplo SM-0417</translation>
     </message>
     <message id="desk.problem.visit_exists">
         <source>There is a visit of this code. Take another one.</source>
         <extracomment>Below the study code.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ya hay una visita con este código. Elija otro.</translation>
     </message>
     <message id="desk.problem.missing">
         <source>This is needed</source>
         <extracomment>Below an empty field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Este dato es necesario</translation>
     </message>
     <message id="desk.problem.bad_phone">
         <source>This cannot be dialled. Right would be such as 555-0142</source>
         <extracomment>Below a phone number.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Este número no se puede marcar. Sería correcto, por ejemplo, 555-0142</translation>
     </message>
     <message id="desk.problem.bad_date">
         <source>No date. Right would be such as 2026-11-04</source>
         <extracomment>Below a date.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No es una fecha. Sería correcto, por ejemplo, 2026-11-04</translation>
     </message>
     <message id="desk.problem.bad_time_of_day">
         <source>No time. Right would be such as 22:05</source>
         <extracomment>Below a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No es una hora. Sería correcto, por ejemplo, 22:05</translation>
     </message>
     <message id="desk.problem.bad_nights">
         <source>Right would be a number from 1 up to the nights of the visit, at most 14</source>
         <extracomment>Below a number of nights, or of one night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sería correcto un número desde 1 hasta las noches de la visita, como máximo 14</translation>
     </message>
     <message id="desk.problem.bad_hours">
         <source>Right would be such as mon-fri 08:00-17:00, sat 09:00-12:00</source>
         <extracomment>Below the hours of the clinic.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sería correcto, por ejemplo, mon-fri 08:00-17:00, sat 09:00-12:00</translation>
     </message>
     <message id="desk.problem.unknown_zone">
         <source>No such zone. Right would be such as America/New_York</source>
         <extracomment>Below the time zone.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No existe esa zona. Sería correcto, por ejemplo, America/New_York</translation>
     </message>
     <message id="desk.problem.no_phone">
         <source>The clinic&apos;s phone number is missing. Give it under &quot;This tablet&quot; first.</source>
         <extracomment>Above the form of a new visit: a sheet without a number does not leave the desk.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Falta el teléfono de la clínica. Introdúzcalo antes en «Esta tableta».</translation>
     </message>
     <message id="desk.problem.clock_not_confirmed">
         <source>Look at the clock and confirm it</source>
         <extracomment>Beside the clock in the form of a new visit.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mire el reloj y confírmelo</translation>
     </message>
     <message id="desk.problem.reason_missing">
         <source>A reason is needed</source>
         <extracomment>Below the reason.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hace falta un motivo</translation>
     </message>
     <message id="desk.problem.reason_names_code">
         <source>Leave the study code out: the reason is kept</source>
         <extracomment>Below the reason.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quite el código del estudio: el motivo se conserva</translation>
     </message>
     <message id="desk.problem.record_exists">
         <source>Another record of that name is there already. It was not touched.</source>
         <extracomment>A stick has another record of the same name.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ya hay ahí otro registro con ese nombre. No se tocó.</translation>
     </message>
     <message id="desk.problem.pin_form">
         <source>Right would be 6 to 64 digits</source>
         <extracomment>Below a new PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Serían correctas de 6 a 64 cifras</translation>
     </message>
     <message id="desk.problem.pin_set">
         <source>There is a PIN already</source>
         <extracomment>There is a PIN already.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ya hay un PIN</translation>
     </message>
     <message id="desk.problem.no_print_service">
         <source>No print service answers on this tablet. Save the sheet as a PDF instead.</source>
         <extracomment>Printing.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En esta tableta no responde ningún servicio de impresión. Guarde la hoja como PDF.</translation>
     </message>
     <message id="desk.problem.no_printer">
         <source>No printer is set up. Save the sheet as a PDF instead.</source>
         <extracomment>Printing.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hay ninguna impresora configurada. Guarde la hoja como PDF.</translation>
     </message>
     <message id="desk.problem.printer_stopped">
         <source>The printer is stopped. Nothing was sent to it.</source>
         <extracomment>Printing.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La impresora está detenida. No se le envió nada.</translation>
     </message>
     <message id="desk.problem.not_accepted">
         <source>The printer takes no jobs. Nothing was printed.</source>
         <extracomment>Printing.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La impresora no acepta trabajos. No se imprimió nada.</translation>
     </message>
     <message id="desk.print.body">
         <source>What will be printed, page by page: %1 pages.</source>
         <extracomment>Below the title; %1 how many pages.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se imprimirá, página por página. Páginas: %1.</translation>
     </message>
     <message id="desk.print.paper">
         <source>Paper</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Papel</translation>
     </message>
     <message id="desk.print.size">
         <source>Letters</source>
         <extracomment>Label of a choice: size of the letters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tamaño de letra</translation>
     </message>
     <message id="desk.print.normal">
         <source>normal</source>
         <extracomment>One of two.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>normal</translation>
     </message>
     <message id="desk.print.large">
         <source>large</source>
         <extracomment>One of two.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>grande</translation>
     </message>
     <message id="desk.print.printer">
         <source>Printer</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Impresora</translation>
     </message>
     <message id="desk.print.page">
         <source>Page</source>
         <extracomment>Label of a choice: which page of the preview.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Página</translation>
     </message>
     <message id="desk.print.main">
         <source>Print</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir</translation>
     </message>
     <message id="desk.print.save">
         <source>Save as PDF</source>
         <extracomment>Button: the sheet as a PDF on the stick, or in the folder for documents.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como PDF</translation>
     </message>
     <message id="desk.print.sent">
         <source>Handed to %1.</source>
         <extracomment>Said after that; %1 name of the printer.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enviado a %1.</translation>
     </message>
     <message id="desk.print.saved">
         <source>Saved: %1</source>
         <extracomment>Said after that; %1 name of the file.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Guardado: %1</translation>
     </message>
     <message id="desk.print.picture">
         <source>Page %1 of the sheet</source>
         <extracomment>For screen readers: a picture of one page of the sheet; %1 which.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Página %1 de la hoja</translation>
     </message>
     <message id="desk.visit.skin_sore">
         <source>Half an hour after the tape came off, the patient said that the skin was still sore.</source>
@@ -4912,6 +4910,141 @@
         <source>At %1 you noted that something came off. Which part was it?</source>
         <extracomment>Under the question what came off. %1 is a time.</extracomment>
         <translation type="unfinished"></translation>
+    </message>
+    <message id="desk.leave">
+        <source>Leave</source>
+        <extracomment>Button on the page that asks for the PIN: back to the patient&apos;s pages.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="breath.sound_on">
+        <source>With sound</source>
+        <extracomment>Small button beside the breathing guide of a belt, short: a soft tone then says at the end of each breath out that the belt may be closed now.</extracomment>
+        <translation>Con sonido</translation>
+    </message>
+    <message id="breath.sound_off">
+        <source>Silent</source>
+        <extracomment>The same button while the tone sounds, short: makes it silent.</extracomment>
+        <translation>Silencio</translation>
+    </message>
+    <message id="bed.night_sound">
+        <source>Soft sound when I note something</source>
+        <extracomment>Last page of the evening, a choice to tick, off at first: a soft tone answers each note of the night. Without it the night is silent.</extracomment>
+        <translation>Un sonido suave cuando anoto algo</translation>
+    </message>
+    <message id="practice.bar">
+        <source>Practice: nothing is kept</source>
+        <extracomment>Stands on top of each page of the practice run.</extracomment>
+        <translation>Práctica: no se guarda nada</translation>
+    </message>
+    <message id="practice.end">
+        <source>End practice</source>
+        <extracomment>Small button on top of each page of the practice run: leaves it for the first page.</extracomment>
+        <translation>Terminar la práctica</translation>
+    </message>
+    <message id="welcome.read_to_me">
+        <source>Read each page to me</source>
+        <extracomment>First page, a choice to tick: the tablet reads each page aloud when it comes up.</extracomment>
+        <translation>Leerme cada página</translation>
+    </message>
+    <message id="step.stop_reading">
+        <source>Stop reading</source>
+        <extracomment>Small button in place of &quot;Say it again&quot; while the page is read aloud. Nothing is read by itself after it.</extracomment>
+        <translation>Dejar de leer</translation>
+    </message>
+    <message id="step.mirror">
+        <source>Mirror</source>
+        <extracomment>Small button on a step: shows the person by the camera as in a mirror, beside the drawing. Nothing of it is kept.</extracomment>
+        <translation>Espejo</translation>
+    </message>
+    <message id="sound.off_for_visit">
+        <source>Reading aloud is switched off for this visit. All the words are on the page.</source>
+        <extracomment>Answer to &quot;Why no sound?&quot;: reading aloud is an option of the visit, and it is off.</extracomment>
+        <translation>La lectura en voz alta está desactivada para esta visita. Todas las palabras están en la página.</translation>
+    </message>
+    <message id="sound.no_device">
+        <source>The tablet finds no speaker. All the words are on the page.</source>
+        <extracomment>Answer to &quot;Why no sound?&quot;.</extracomment>
+        <translation>La tableta no encuentra ningún altavoz. Todas las palabras están en la página.</translation>
+    </message>
+    <message id="sound.no_recording">
+        <source>There is no recording of this page. All the words are on the page.</source>
+        <extracomment>Answer to &quot;Why no sound?&quot;.</extracomment>
+        <translation>No hay grabación de esta página. Todas las palabras están en la página.</translation>
+    </message>
+    <message id="sound.failed">
+        <source>The recording of this page cannot be played. All the words are on the page.</source>
+        <extracomment>Answer to &quot;Why no sound?&quot;: a recording was there, and could not be played.</extracomment>
+        <translation>La grabación de esta página no se puede reproducir. Todas las palabras están en la página.</translation>
+    </message>
+    <message id="practice.offer">
+        <source>Practice first</source>
+        <extracomment>Button on the first page, smaller than the one that begins the evening: all steps for practice, by day.</extracomment>
+        <translation>Practicar primero</translation>
+    </message>
+    <message id="practice.begin.title">
+        <source>A practice run</source>
+        <extracomment>Title of the page that begins the practice run.</extracomment>
+        <translation>Una práctica</translation>
+    </message>
+    <message id="practice.begin.body">
+        <source>You see the same steps as tonight. Take your time. Nothing is noted, and you can stop at any step.</source>
+        <extracomment>Under that title.</extracomment>
+        <translation>Verá los mismos pasos que esta noche. Tómese su tiempo. No se anota nada, y puede parar en cualquier paso.</translation>
+    </message>
+    <message id="practice.begin.caution">
+        <source>Keep the tape for tonight. Leave the recorder off, and plug in nothing that starts it.</source>
+        <extracomment>Caution on the page that begins the practice run.</extracomment>
+        <translation>Guarde la cinta adhesiva para esta noche. Deje apagado el grabador y no enchufe nada que lo ponga en marcha.</translation>
+    </message>
+    <message id="practice.no_tape">
+        <source>Practice: do not use the tape now. You need it tonight.</source>
+        <extracomment>Caution in the practice run, on a step that uses tape.</extracomment>
+        <translation>Práctica: no use ahora la cinta adhesiva. La necesita esta noche.</translation>
+    </message>
+    <message id="practice.no_start">
+        <source>Practice: only look. Do not do this step now, for it starts the recorder.</source>
+        <extracomment>Caution in the practice run, on the step that sets the recorder going.</extracomment>
+        <translation>Práctica: solo mire. No haga este paso ahora, porque pone en marcha el grabador.</translation>
+    </message>
+    <message id="practice.light">
+        <source>Practice: the recorder is off, so there is no light. Tonight you tap what you see.</source>
+        <extracomment>In the practice run, on the page about the recorder&apos;s light.</extracomment>
+        <translation>Práctica: el grabador está apagado y no hay luz. Esta noche tocará lo que ve.</translation>
+    </message>
+    <message id="practice.over.title">
+        <source>Practice is over</source>
+        <extracomment>Title of the last page of the practice run.</extracomment>
+        <translation>La práctica ha terminado</translation>
+    </message>
+    <message id="practice.over.body">
+        <source>Take the parts off and put them back into the bag. Tonight you begin again from the first page.</source>
+        <extracomment>Under that title.</extracomment>
+        <translation>Quítese las piezas y guárdelas en la bolsa. Esta noche empezará de nuevo desde la primera página.</translation>
+    </message>
+    <message id="practice.over.caution">
+        <source>Does the recorder show a light now? Call your clinic before tonight: %1.</source>
+        <extracomment>Caution on the last page of the practice run. %1 is the clinic&apos;s phone number.</extracomment>
+        <translation>¿El grabador muestra ahora una luz? Llame a su clínica antes de esta noche: %1.</translation>
+    </message>
+    <message id="practice.over.main">
+        <source>Back to the first page</source>
+        <extracomment>Button on the last page of the practice run.</extracomment>
+        <translation>Volver a la primera página</translation>
+    </message>
+    <message id="welcome.start_at">
+        <source>Time to start: about %1</source>
+        <extracomment>First page, small, while the time to start still lies ahead. %1 is a time such as 9:25 PM.</extracomment>
+        <translation>Hora de empezar: hacia las %1</translation>
+    </message>
+    <message id="mirror.keeps_nothing">
+        <source>You see yourself as in a mirror. No picture is kept, and none is sent.</source>
+        <extracomment>In the mirror page, under the camera&apos;s picture. It is a promise: nothing may be added.</extracomment>
+        <translation>Se ve como en un espejo. No se guarda ni se envía ninguna imagen.</translation>
+    </message>
+    <message id="mirror.no_camera">
+        <source>The tablet finds no camera. Look at the drawing, or use a mirror.</source>
+        <extracomment>In the mirror page, where the camera&apos;s picture would be.</extracomment>
+        <translation>La tableta no encuentra ninguna cámara. Mire el dibujo o use un espejo.</translation>
     </message>
 </context>
 </TS>

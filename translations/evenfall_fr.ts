@@ -414,9 +414,10 @@
         <translation>Réessayer</translation>
     </message>
     <message id="step.no_voice">
-        <source>No voice on this tablet</source>
+        <source>There is no voice on this tablet. All the words are on the page.</source>
+        <oldsource>No voice on this tablet</oldsource>
         <extracomment>Said where the voice would be, when there is none.</extracomment>
-        <translation>Pas de voix sur cette tablette</translation>
+        <translation type="unfinished">Pas de voix sur cette tablette</translation>
     </message>
     <message id="welcome.title">
         <source>Tonight: your sleep test at home</source>
@@ -524,9 +525,10 @@
         <translation>Vérifiez que tout est là</translation>
     </message>
     <message id="kit.body">
-        <source>Lay the parts on a table or on the bed. Compare them with the pictures.</source>
+        <source>Lay the parts on a table or on the bed. Compare them with the pictures. Somebody who helps you is welcome.</source>
+        <oldsource>Lay the parts on a table or on the bed. Compare them with the pictures.</oldsource>
         <extracomment>Under that title.</extracomment>
-        <translation>Posez les éléments sur une table ou sur le lit. Comparez-les aux images.</translation>
+        <translation type="unfinished">Posez les éléments sur une table ou sur le lit. Comparez-les aux images.</translation>
     </message>
     <message id="kit.all_here">
         <source>Everything is here</source>
@@ -1497,11 +1499,6 @@
         <source>All notes before it are safe. Try again. If it comes back, write your times on paper and call your clinic. %1</source>
         <extracomment>Under that title. %1 is the clinic&apos;s phone number; it may be missing, so it stands alone at the end.</extracomment>
         <translation>Toutes les notes d’avant sont en sécurité. Réessayez. Si cela revient, écrivez vos heures sur papier et appelez votre clinique. %1</translation>
-    </message>
-    <message id="practice.mark">
-        <source>Practice</source>
-        <extracomment>Mark on every page of a practice run, which is not kept.</extracomment>
-        <translation>Essai</translation>
     </message>
     <message id="help.ready.charger.1.question">
         <source>The tablet is not charging.</source>
@@ -2621,7 +2618,7 @@
     <message id="step.plug.push.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>Trouvez les mêmes traits&#x202f;: %1</translation>
+        <translation>Trouvez ces traits&#x202f;: %1</translation>
     </message>
     <message id="step.plug.push.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug straight in.</source>
@@ -2661,7 +2658,7 @@
     <message id="step.plug.twist.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>Trouvez les mêmes traits&#x202f;: %1</translation>
+        <translation>Trouvez ces traits&#x202f;: %1</translation>
     </message>
     <message id="step.plug.twist.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug in and turn it clockwise until it stops.</source>
@@ -2701,7 +2698,7 @@
     <message id="step.plug.snap.title">
         <source>Match the ridges: %1</source>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>Trouvez les mêmes traits&#x202f;: %1</translation>
+        <translation>Trouvez ces traits&#x202f;: %1</translation>
     </message>
     <message id="step.plug.snap.body">
         <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Press the plug until it snaps.</source>
@@ -2916,7 +2913,7 @@
     <message id="step.finger_probe.place.left.body">
         <source>Hold your left hand nail side up. Push the index finger all the way into the clip. The cable runs along the back of your hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the finger clip goes on the index finger of the left hand.</extracomment>
-        <translation>Tenez votre main gauche avec l’ongle vers le haut. Enfoncez l’index dans la pince jusqu’au fond. Le câble passe sur le dos de la main.</translation>
+        <translation>Tenez votre main gauche, ongle vers le haut. Enfoncez l’index dans la pince jusqu’au fond. Le câble passe sur le dos de la main.</translation>
     </message>
     <message id="step.finger_probe.place.left.right">
         <source>The nail is up, and your fingertip touches the end of the clip.</source>
@@ -3011,7 +3008,7 @@
     <message id="step.finger_probe.place.right.body">
         <source>Hold your right hand nail side up. Push the index finger all the way into the clip. The cable runs along the back of your hand.</source>
         <extracomment>What to do on this page, 1 or 2 short sentences: the finger clip goes on the index finger of the right hand.</extracomment>
-        <translation>Tenez votre main droite avec l’ongle vers le haut. Enfoncez l’index dans la pince jusqu’au fond. Le câble passe sur le dos de la main.</translation>
+        <translation>Tenez votre main droite, ongle vers le haut. Enfoncez l’index dans la pince jusqu’au fond. Le câble passe sur le dos de la main.</translation>
     </message>
     <message id="step.finger_probe.place.right.right">
         <source>The nail is up, and your fingertip touches the end of the clip.</source>
@@ -3419,9 +3416,10 @@
         <translation>Dessin 3, large</translation>
     </message>
     <message id="step.breath_guide">
-        <source>Breathe with the shape. Close the belt when the air is out.</source>
+        <source>Breathe with it. Close the belt when the air is out.</source>
+        <oldsource>Breathe with the shape. Close the belt when the air is out.</oldsource>
         <extracomment>Beside a shape that widens and narrows with a calm breath, on the pages of the belts.</extracomment>
-        <translation>Respirez au rythme de la forme. Fermez la ceinture quand l’air est sorti.</translation>
+        <translation type="unfinished">Respirez au rythme de la forme. Fermez la ceinture quand l’air est sorti.</translation>
     </message>
     <message id="evening.day.title">
         <source>Was today a usual day?</source>
@@ -3801,1107 +3799,1107 @@
     <message id="desk.back">
         <source>Back to the front desk</source>
         <extracomment>Button: back to the clinic&apos;s own part of the app.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Revenir à l’accueil de la clinique</translation>
     </message>
     <message id="desk.open">
         <source>For clinic staff</source>
         <extracomment>Button on the first and the last page of a night, small: staff of the clinic open their part.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pour l’équipe de la clinique</translation>
     </message>
     <message id="desk.busy">
         <source>One moment ...</source>
         <extracomment>Front desk: something is being done that takes a moment.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un instant…</translation>
     </message>
     <message id="desk.look_at_fields">
         <source>Please look at the marked fields.</source>
         <extracomment>Front desk, above a form: something in it is wrong.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vérifiez les champs signalés.</translation>
     </message>
     <message id="desk.settings_damaged">
         <source>The settings of the front desk cannot be read. Give them again under &quot;This tablet&quot;.</source>
         <extracomment>Front desk: its own settings file cannot be read.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Les réglages de l’accueil sont illisibles. Saisissez-les de nouveau sous «&#x202f;Cette tablette&#x202f;».</translation>
     </message>
     <message id="ready.title">
         <source>This tablet is ready</source>
         <extracomment>Page of a tablet on which no patient&apos;s visit is prepared.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cette tablette est prête</translation>
     </message>
     <message id="ready.body">
         <source>No visit is on it yet. The clinic makes one at the front desk.</source>
         <extracomment>The same page, below. The clinic prepares a visit first.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elle ne contient encore aucune visite. La clinique en crée une à l’accueil.</translation>
     </message>
     <message id="entered.title">
         <source>The record is written</source>
         <extracomment>Staff have typed in a paper diary or changed a record; it is written.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le dossier est enregistré</translation>
     </message>
     <message id="entered.body">
         <source>Its name is %1. It is on this tablet. Take it out at the front desk.</source>
         <extracomment>Below it. %1 is the name of the record&apos;s folder.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Son nom est %1. Il est sur cette tablette. Exportez-le à l’accueil.</translation>
     </message>
     <message id="sitting.paper">
         <source>From paper: %1, night %2</source>
         <extracomment>Band above the questions while staff type in a paper diary. %1 study code, %2 number of the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Depuis le papier&#x202f;: %1, nuit %2</translation>
     </message>
     <message id="sitting.amend">
         <source>Change of the record: %1, night %2</source>
         <extracomment>Band above the questions while staff change a record. %1 study code, %2 number of the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Modification du dossier&#x202f;: %1, nuit %2</translation>
     </message>
     <message id="desk.section.form">
         <source>New visit</source>
         <extracomment>Front desk, menu: make a new visit.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle visite</translation>
     </message>
     <message id="desk.section.visits">
         <source>Visits</source>
         <extracomment>Front desk, menu: list of visits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Visites</translation>
     </message>
     <message id="desk.section.kits">
         <source>Kits</source>
         <extracomment>Front desk, menu: list of kits.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Matériel</translation>
     </message>
     <message id="desk.section.languages">
         <source>Languages</source>
         <extracomment>Front desk, menu: list of languages.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Langues</translation>
     </message>
     <message id="desk.section.tablet">
         <source>This tablet</source>
         <extracomment>Front desk, menu: clinic, clock and PIN of this tablet.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cette tablette</translation>
     </message>
     <message id="desk.section.leave">
         <source>Lock and leave</source>
         <extracomment>Front desk, menu: lock it and give the tablet back to the patient&apos;s pages.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verrouiller et quitter</translation>
     </message>
     <message id="desk.first_pin.title">
         <source>Choose a PIN for the front desk</source>
         <extracomment>Title: staff choose the first PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Choisissez un PIN pour l’accueil</translation>
     </message>
     <message id="desk.first_pin.body">
         <source>The front desk is for clinic staff. The PIN keeps patients out of it. Only the clinic should know it.</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’accueil est réservé à l’équipe de la clinique. Le PIN empêche les patients d’y entrer. Seule la clinique doit le connaître.</translation>
     </message>
     <message id="desk.pin.title">
         <source>Front desk</source>
         <extracomment>Title: staff give the PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Accueil de la clinique</translation>
     </message>
     <message id="desk.pin.field">
         <source>PIN</source>
         <extracomment>Label of the field for the PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>PIN</translation>
     </message>
     <message id="desk.pin.again">
         <source>PIN once more</source>
         <extracomment>Label of the second field for a new PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>PIN encore une fois</translation>
     </message>
     <message id="desk.pin.old">
         <source>PIN so far</source>
         <extracomment>Label of the field for the PIN so far.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>PIN actuel</translation>
     </message>
     <message id="desk.pin.new">
         <source>New PIN</source>
         <extracomment>Label of the field for a new PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nouveau PIN</translation>
     </message>
     <message id="desk.pin.hint">
         <source>6 digits or more</source>
         <extracomment>Below the field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>6 chiffres ou plus</translation>
     </message>
     <message id="desk.pin.set">
         <source>Use this PIN</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Utiliser ce PIN</translation>
     </message>
     <message id="desk.pin.open">
         <source>Open</source>
         <extracomment>Button: opens the front desk.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir</translation>
     </message>
     <message id="desk.pin.change">
         <source>Change the PIN</source>
         <extracomment>Button and heading: the new PIN counts from now on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Modifier le PIN</translation>
     </message>
     <message id="desk.pin.changed">
         <source>The new PIN counts from now on.</source>
         <extracomment>Said after that.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le nouveau PIN est valable dès maintenant.</translation>
     </message>
     <message id="desk.pin.wrong">
         <source>That is not the PIN.</source>
         <extracomment>Said after a wrong PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ce n’est pas le bon PIN.</translation>
     </message>
     <message id="desk.pin.differs">
         <source>Not the same as above</source>
         <extracomment>Below the second field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Différent du PIN au-dessus</translation>
     </message>
     <message id="desk.pin.not_now">
         <source>Too many wrong PINs. Wait a while, then try again.</source>
         <extracomment>Said when too many wrong PINs were given before.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Trop de PIN faux. Attendez un moment, puis réessayez.</translation>
     </message>
     <message id="desk.pin.wait">
         <source>Wrong PINs so far: %2. The next try is open in %1 seconds.</source>
         <extracomment>Too many wrong PINs. %1 seconds to wait, %2 how many were wrong.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>PIN faux jusqu’ici&#x202f;: %2. Prochain essai possible dans %1&#x202f;s.</translation>
     </message>
     <message id="desk.pin.damaged">
         <source>The file with the PIN is damaged. Nobody can open the front desk with it.</source>
         <extracomment>The file with the PIN is damaged.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le fichier du PIN est endommagé. Personne ne peut ouvrir l’accueil avec.</translation>
     </message>
     <message id="desk.pin.forgotten">
         <source>PIN forgotten</source>
         <extracomment>Button: opens the page that says what happens then.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>PIN oublié</translation>
     </message>
     <message id="desk.pin.limits">
         <source>The PIN locks this screen. It does not protect a stolen tablet: for that, the disk must be encrypted.</source>
         <extracomment>Caution: what the PIN does not do.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le PIN verrouille cet écran. Il ne protège pas une tablette volée&#x202f;: pour cela, le disque doit être chiffré.</translation>
     </message>
     <message id="desk.forgotten.title">
         <source>The PIN is forgotten</source>
         <extracomment>Title: what happens when the PIN is given up.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le PIN est oublié</translation>
     </message>
     <message id="desk.forgotten.body">
         <source>A PIN cannot be read back. You can take the lock off. Then the front desk forgets the clinic, its settings, and every visit whose records are all safe elsewhere.</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un PIN ne peut pas être relu. Vous pouvez retirer le verrou. L’accueil oublie alors la clinique, ses réglages et chaque visite dont tous les dossiers sont en sécurité ailleurs.</translation>
     </message>
     <message id="desk.forgotten.keeps">
         <source>A visit with something that is nowhere else stays: a night in it must not be lost.</source>
         <extracomment>Caution on the same page.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Une visite qui contient des données absentes ailleurs reste&#x202f;: aucune nuit ne doit être perdue.</translation>
     </message>
     <message id="desk.forgotten.sure">
         <source>I am from the clinic, and I want this</source>
         <extracomment>Box to tick.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Je suis de la clinique et je le veux</translation>
     </message>
     <message id="desk.forgotten.main">
         <source>Take the lock off</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Retirer le verrou</translation>
     </message>
     <message id="desk.forgotten.not_sure">
         <source>Tick the box first.</source>
         <extracomment>Said when the box is not ticked.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cochez d’abord la case.</translation>
     </message>
     <message id="desk.forgotten.done">
         <source>The lock is off. Choose a new PIN.</source>
         <extracomment>Said after that.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le verrou est retiré. Choisissez un nouveau PIN.</translation>
     </message>
     <message id="desk.visits.title">
         <source>Visits on this tablet</source>
         <extracomment>Title of the list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Visites sur cette tablette</translation>
     </message>
     <message id="desk.visits.none">
         <source>No visit is here.</source>
         <extracomment>In place of the list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a aucune visite.</translation>
     </message>
     <message id="desk.col.code">
         <source>Study code</source>
         <extracomment>Head of a column.</extracomment>
-        <translation type="unfinished">Code d’examen</translation>
+        <translation>Code d’examen</translation>
     </message>
     <message id="desk.col.label">
         <source>Kit</source>
         <extracomment>Head of a column: what is written on the bag of the kit.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Matériel</translation>
     </message>
     <message id="desk.col.nights">
         <source>Nights</source>
         <extracomment>Head of a column: how many nights.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nuits</translation>
     </message>
     <message id="desk.col.night">
         <source>Night</source>
         <extracomment>Head of a column, and label of a field: which night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nuit</translation>
     </message>
     <message id="desk.col.stand">
         <source>State</source>
         <extracomment>Head of a column: how far it is.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>État</translation>
     </message>
     <message id="desk.col.notes">
         <source>From the notes</source>
         <extracomment>Head of a column: what the patient&apos;s notes say of the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>D’après les notes</translation>
     </message>
     <message id="desk.col.evening">
         <source>Evening</source>
         <extracomment>Head of a column: date of the evening.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Soir</translation>
     </message>
     <message id="desk.col.needed">
         <source>Needed signals, min: least / likely / most</source>
         <extracomment>Head of a column: minutes with all needed signals, three numbers.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Signaux nécessaires, min&#x202f;: au moins / probable / au plus</translation>
     </message>
     <message id="desk.col.record">
         <source>Record</source>
         <extracomment>Head of a column.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dossier</translation>
     </message>
     <message id="desk.col.when">
         <source>When</source>
         <extracomment>Head of a column: date and time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Date et heure</translation>
     </message>
     <message id="desk.col.sensor">
         <source>Sensor</source>
         <extracomment>Head of a column.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Capteur</translation>
     </message>
     <message id="desk.col.at_least">
         <source>At least, min</source>
         <extracomment>Head of a column of minutes.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Au moins, min</translation>
     </message>
     <message id="desk.col.best_guess">
         <source>Likely, min</source>
         <extracomment>Head of a column of minutes.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Probable, min</translation>
     </message>
     <message id="desk.col.at_most">
         <source>At most, min</source>
         <extracomment>Head of a column of minutes.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Au plus, min</translation>
     </message>
     <message id="desk.col.cause">
         <source>Reason</source>
         <extracomment>Head of a column: why time was lost.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motif</translation>
     </message>
     <message id="desk.col.off">
         <source>Lost, min</source>
         <extracomment>Head of a column of minutes: how long this lasted.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Temps perdu, min</translation>
     </message>
     <message id="desk.col.alone">
         <source>Gain without it, min</source>
         <extracomment>Head of a column of minutes: what the night would gain without this one reason.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gain sans ce motif, min</translation>
     </message>
     <message id="desk.col.kit">
         <source>Kit file</source>
         <extracomment>Head of a column.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fichier du matériel</translation>
     </message>
     <message id="desk.col.parts">
         <source>Parts</source>
         <extracomment>Head of a column: number of parts.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Éléments</translation>
     </message>
     <message id="desk.col.check">
         <source>Check</source>
         <extracomment>Head of a column: outcome of the check.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Contrôle</translation>
     </message>
     <message id="desk.col.where">
         <source>Where</source>
         <extracomment>Head of a column.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Emplacement</translation>
     </message>
     <message id="desk.col.step">
         <source>Step</source>
         <extracomment>Head of a column: step of putting the kit on.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Étape</translation>
     </message>
     <message id="desk.col.what">
         <source>What to do</source>
         <extracomment>Head of a column: what the patient is told.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Que faire</translation>
     </message>
     <message id="desk.col.code_of_language">
         <source>Code</source>
         <extracomment>Head of a column: two letters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Code</translation>
     </message>
     <message id="desk.col.review">
         <source>Review</source>
         <extracomment>Head of a column.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Relecture</translation>
     </message>
     <message id="desk.stand.prepared">
         <source>prepared</source>
         <extracomment>State of a visit.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>préparée</translation>
     </message>
     <message id="desk.stand.under_way">
         <source>night %1 is under way</source>
         <extracomment>State of a visit; %1 is the number of the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nuit %1 en cours</translation>
     </message>
     <message id="desk.stand.between">
         <source>night %1 has its record</source>
         <extracomment>State of a visit between two nights; %1 is the number of the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la nuit %1 a son dossier</translation>
     </message>
     <message id="desk.stand.recorded">
         <source>all nights have records</source>
         <extracomment>State of a visit.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>toutes les nuits ont leur dossier</translation>
     </message>
     <message id="desk.stand.unread">
         <source>cannot be read</source>
         <extracomment>State of a visit that cannot be read.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>illisible</translation>
     </message>
     <message id="desk.stand.tonight">
         <source>on this tablet, %1</source>
         <extracomment>State of the visit that the tablet shows at the bedside; %1 is one of the states.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sur cette tablette, %1</translation>
     </message>
     <message id="desk.verdict.enough">
         <source>enough</source>
         <extracomment>From the notes, the night is likely long enough.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>suffisante</translation>
     </message>
     <message id="desk.verdict.short">
         <source>too short</source>
         <extracomment>From the notes, the night is likely too short.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>trop courte</translation>
     </message>
     <message id="desk.verdict.borderline">
         <source>borderline</source>
         <extracomment>From the notes it cannot be told.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>limite</translation>
     </message>
     <message id="desk.verdict.unknown">
         <source>not known</source>
         <extracomment>The notes do not say.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>inconnue</translation>
     </message>
     <message id="desk.verdict.contradictory">
         <source>answers do not fit</source>
         <extracomment>Answers contradict each other.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>les réponses ne vont pas ensemble</translation>
     </message>
     <message id="desk.record.damaged">
         <source>does not verify</source>
         <extracomment>State of a record.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>échec de la vérification</translation>
     </message>
     <message id="desk.record.taken_out">
         <source>verified, taken out</source>
         <extracomment>State of a record: a copy is on a stick.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>vérifié, exporté</translation>
     </message>
     <message id="desk.record.only_here">
         <source>verified, only here</source>
         <extracomment>State of a record: no copy is anywhere else.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>vérifié, seulement ici</translation>
     </message>
     <message id="desk.record.amended">
         <source>%1, change %2</source>
         <extracomment>Instead of a date alone: the record was changed; %1 the date, %2 how many times.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, modification %2</translation>
     </message>
     <message id="desk.records.heading">
         <source>Records</source>
         <extracomment>Heading of a list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dossiers</translation>
     </message>
     <message id="desk.records.none">
         <source>No record yet.</source>
         <extracomment>In place of the list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore de dossier.</translation>
     </message>
     <message id="desk.contradictions.heading">
         <source>Answers that do not fit</source>
         <extracomment>Heading of a list.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Réponses qui ne vont pas ensemble</translation>
     </message>
     <message id="desk.sensors.heading">
         <source>Minutes of each sensor, night %1, from the notes</source>
         <extracomment>Heading of a table; %1 number of the night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Minutes de chaque capteur, nuit %1, d’après les notes</translation>
     </message>
     <message id="desk.lost.heading">
         <source>Why time was lost</source>
         <extracomment>Heading of a table.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi du temps a été perdu</translation>
     </message>
     <message id="desk.lost.none">
         <source>Nothing was lost, as far as the notes say.</source>
         <extracomment>In place of the table.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>D’après les notes, rien n’a été perdu.</translation>
     </message>
     <message id="desk.lost.late_start">
         <source>The recording began after lights out</source>
         <extracomment>Reason for lost time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’enregistrement a commencé après l’extinction de la lumière</translation>
     </message>
     <message id="desk.lost.early_end">
         <source>The recording ended before lights on</source>
         <extracomment>Reason for lost time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’enregistrement s’est arrêté avant que la lumière soit rallumée</translation>
     </message>
     <message id="desk.visit.title">
         <source>%1, %2</source>
         <extracomment>Title of one visit; %1 study code, %2 what is on the kit&apos;s bag.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message id="desk.visit.line">
         <source>State: %1. Nights: %2. Lights out at %3. %4. Due back %5.</source>
         <extracomment>Below it; %1 state, %2 nights, %3 bed time, %4 language, %5 date.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>État&#x202f;: %1. Nuits&#x202f;: %2. Lumière éteinte à %3. %4. Retour au plus tard le %5.</translation>
     </message>
     <message id="desk.visit.tonight">
         <source>Put it on this tablet</source>
         <extracomment>Button: the tablet shows this visit at the bedside.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Utiliser sur cette tablette</translation>
     </message>
     <message id="desk.visit.on_tablet">
         <source>%1 is on this tablet. Lock the front desk, and hand it over.</source>
         <extracomment>Said after that; %1 study code.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 est sur cette tablette. Verrouillez l’accueil, puis remettez la tablette.</translation>
     </message>
     <message id="desk.visit.give_up">
         <source>Give up the night</source>
         <extracomment>Button: the night that was begun will not be finished; what is known of it is written.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abandonner la nuit</translation>
     </message>
     <message id="desk.visit.given_up">
         <source>The night is marked as given up. What is known of it is in its record.</source>
         <extracomment>Said after that.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La nuit est notée comme abandonnée. Ce que l’on en sait est dans son dossier.</translation>
     </message>
     <message id="desk.form.title">
         <source>New visit</source>
         <extracomment>Title of a form.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle visite</translation>
     </message>
     <message id="desk.form.main">
         <source>Make the visit</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Créer la visite</translation>
     </message>
     <message id="desk.form.made">
         <source>%1 is made.</source>
         <extracomment>Said after that; %1 study code.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La visite %1 est créée.</translation>
     </message>
     <message id="desk.form.made_tonight">
         <source>%1 is made, and is on this tablet.</source>
         <extracomment>The same; the tablet shows it at the bedside now.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La visite %1 est créée et se trouve sur cette tablette.</translation>
     </message>
     <message id="desk.field.code">
         <source>Study code</source>
         <extracomment>Label of a field. No name of a patient.</extracomment>
-        <translation type="unfinished">Code d’examen</translation>
+        <translation>Code d’examen</translation>
     </message>
     <message id="desk.field.code_hint">
         <source>No name, no date of birth</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ni nom, ni date de naissance</translation>
     </message>
     <message id="desk.field.kit">
         <source>Kit</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Matériel</translation>
     </message>
     <message id="desk.field.kit_label">
         <source>Label on the bag</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Étiquette du sac</translation>
     </message>
     <message id="desk.field.kit_label_hint">
         <source>Such as Bag 12</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Par exemple&#x202f;: Sac 12</translation>
     </message>
     <message id="desk.field.nights">
         <source>Nights</source>
         <extracomment>Label of a field: number.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nuits</translation>
     </message>
     <message id="desk.field.language">
         <source>Language</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Langue</translation>
     </message>
     <message id="desk.field.writing_hand">
         <source>Writes with</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Écrit avec</translation>
     </message>
     <message id="desk.hand.right">
         <source>the right hand</source>
         <extracomment>One of two.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la main droite</translation>
     </message>
     <message id="desk.hand.left">
         <source>the left hand</source>
         <extracomment>One of two.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la main gauche</translation>
     </message>
     <message id="desk.field.bed_time">
         <source>Lights out at</source>
         <extracomment>Label of a field: planned time of lights out.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lumière éteinte à</translation>
     </message>
     <message id="desk.field.bed_time_hint">
         <source>24 hours, such as 22:05</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sur 24 heures, par exemple 22:05</translation>
     </message>
     <message id="desk.field.return_by">
         <source>Due back</source>
         <extracomment>Label of a field: date.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Retour au plus tard le</translation>
     </message>
     <message id="desk.date_hint">
         <source>Such as 2026-11-04</source>
         <extracomment>Below a date.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Par exemple 2026-11-04</translation>
     </message>
     <message id="desk.field.clock">
         <source>The tablet says %1, %2, %3. That is right</source>
         <extracomment>Box to tick; %1 time, %2 date, %3 time zone.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La tablette indique&#x202f;: %1, %2, %3. C’est exact</translation>
     </message>
     <message id="desk.option.signal_check">
         <source>With a check of the signals</source>
         <extracomment>Box to tick: optional part of the evening.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Avec contrôle des signaux</translation>
     </message>
     <message id="desk.option.evening_questions">
         <source>With questions in the evening</source>
         <extracomment>Box to tick: optional part of the evening.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Avec des questions le soir</translation>
     </message>
     <message id="desk.option.mirror">
         <source>With the mirror (camera)</source>
         <extracomment>Box to tick: optional part.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Avec le miroir (caméra)</translation>
     </message>
     <message id="desk.option.narration">
         <source>With the voice</source>
         <extracomment>Box to tick: optional part.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Avec la voix</translation>
     </message>
     <message id="desk.out.title">
         <source>Take records out</source>
         <extracomment>Title and button: copy the records to a stick.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Exporter les dossiers</translation>
     </message>
     <message id="desk.out.body">
         <source>Each record is copied, read back and checked on the stick.</source>
         <extracomment>Below the title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Chaque dossier est copié sur la clé USB, puis relu et vérifié sur celle-ci.</translation>
     </message>
     <message id="desk.out.no_stick">
         <source>No stick is plugged in, or none that can be written.</source>
         <extracomment>No stick is plugged in.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aucune clé USB n’est branchée, ou aucune n’accepte l’écriture.</translation>
     </message>
     <message id="desk.out.again">
         <source>Look again</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Chercher de nouveau</translation>
     </message>
     <message id="desk.out.stick">
         <source>Stick</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Clé USB</translation>
     </message>
     <message id="desk.out.main">
         <source>Copy all to the stick</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tout copier sur la clé USB</translation>
     </message>
     <message id="desk.out.choose">
         <source>Choose a stick first.</source>
         <extracomment>Said when none is chosen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Choisissez d’abord une clé USB.</translation>
     </message>
     <message id="desk.out.safe">
         <source>All records are on the stick, and checked there. You can take the stick out now.</source>
         <extracomment>Said after that: it was unmounted.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tous les dossiers sont sur la clé USB et y ont été vérifiés. Vous pouvez la retirer maintenant.</translation>
     </message>
     <message id="desk.out.synced">
         <source>All records are on the stick, and checked there. The system still has hold of it: eject it before you pull it out.</source>
         <extracomment>Said after that: it could not be unmounted.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tous les dossiers sont sur la clé USB et y ont été vérifiés. Le système l’utilise encore&#x202f;: éjectez-la avant de la retirer.</translation>
     </message>
     <message id="desk.wipe.title">
         <source>Ready for the next patient</source>
         <extracomment>Title and button: removes the visit from the tablet.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Préparer pour le patient suivant</translation>
     </message>
     <message id="desk.wipe.body">
         <source>This removes %1 from the tablet: the visit, its journal and its records.</source>
         <extracomment>Below the title; %1 study code.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ceci supprime %1 de la tablette&#x202f;: la visite, ses notes et ses dossiers.</translation>
     </message>
     <message id="desk.wipe.safe">
         <source>Every night has its record, and every record was taken out and checked.</source>
         <extracomment>Everything is safe elsewhere.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Chaque nuit a son dossier, et chaque dossier a été exporté et vérifié.</translation>
     </message>
     <message id="desk.wipe.reason">
         <source>Reason why it may go</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motif qui permet la suppression</translation>
     </message>
     <message id="desk.wipe.reason_hint">
         <source>It is kept. Do not name the study code.</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ce motif est conservé. N’y mettez pas le code d’examen.</translation>
     </message>
     <message id="desk.wipe.main">
         <source>Remove it for good</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Supprimer définitivement</translation>
     </message>
     <message id="desk.wipe.done">
         <source>The visit is gone from this tablet.</source>
         <extracomment>Said after that.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La visite n’est plus sur cette tablette.</translation>
     </message>
     <message id="desk.wipe.against.no_record">
         <source>A night was begun and has no record.</source>
         <extracomment>Caution: why it should not go.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Une nuit a été commencée et n’a pas de dossier.</translation>
     </message>
     <message id="desk.wipe.against.bad_record">
         <source>A record does not verify.</source>
         <extracomment>Caution: why it should not go.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un dossier ne passe pas la vérification.</translation>
     </message>
     <message id="desk.wipe.against.not_taken_out">
         <source>A record is only on this tablet. Take it out first.</source>
         <extracomment>Caution: why it should not go.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un dossier est seulement sur cette tablette. Exportez-le d’abord.</translation>
     </message>
     <message id="desk.wipe.against.journal_unread">
         <source>The journal could not be read. A night may be in it.</source>
         <extracomment>Caution: why it should not go.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Les notes n’ont pas pu être lues. Elles contiennent peut-être une nuit.</translation>
     </message>
     <message id="desk.wipe.against.nothing_done">
         <source>Nothing was done with this visit yet.</source>
         <extracomment>Caution: why it should not go.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a encore été fait avec cette visite.</translation>
     </message>
     <message id="desk.amend.title">
         <source>Change a record</source>
         <extracomment>Title and button: change what a record says.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Modifier un dossier</translation>
     </message>
     <message id="desk.amend.body">
         <source>The record stays as it is. A new one is written beside it. It says who changed what, and why.</source>
         <extracomment>Below the title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le dossier reste comme il est. Un nouveau est enregistré à côté. Il indique qui a modifié quoi, et pourquoi.</translation>
     </message>
     <message id="desk.amend.main">
         <source>Open the answers</source>
         <extracomment>Button: opens the answers.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir les réponses</translation>
     </message>
     <message id="desk.who">
         <source>Who you are</source>
         <extracomment>Label of a field: who types.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Qui vous êtes</translation>
     </message>
     <message id="desk.who_hint">
         <source>Initials or your role</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Initiales ou fonction</translation>
     </message>
     <message id="desk.why">
         <source>Reason</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motif</translation>
     </message>
     <message id="desk.why_hint">
         <source>Such as: the patient called and said so</source>
         <extracomment>Below it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Par exemple&#x202f;: le patient a appelé et l’a dit</translation>
     </message>
     <message id="desk.paper.title">
         <source>Type in a paper diary</source>
         <extracomment>Title and button: staff type in what the patient wrote on paper.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Saisir un agenda du sommeil sur papier</translation>
     </message>
     <message id="desk.paper.body">
         <source>The same questions as on the tablet. The record says that it came from paper.</source>
         <extracomment>Below the title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Les mêmes questions que sur la tablette. Le dossier indique qu’il vient du papier.</translation>
     </message>
     <message id="desk.paper.evening">
         <source>Evening of</source>
         <extracomment>Label of a field: date of the evening on which the night began.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Date du soir</translation>
     </message>
     <message id="desk.paper.main">
         <source>Open the questions</source>
         <extracomment>Button: opens the questions.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir les questions</translation>
     </message>
     <message id="desk.sitting.nothing">
         <source>No record was written.</source>
         <extracomment>Said after staff came back without writing anything.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aucun dossier n’a été enregistré.</translation>
     </message>
     <message id="desk.sitting.written">
         <source>Written: %1</source>
         <extracomment>Said after a record was written; %1 its name.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dossier enregistré&#x202f;: %1</translation>
     </message>
     <message id="desk.print.title">
         <source>Print the sheet</source>
         <extracomment>Title and button: the take-home sheet.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Imprimer la feuille</translation>
     </message>
     <message id="desk.kits.title">
         <source>Kits</source>
         <extracomment>Title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Matériel</translation>
     </message>
     <message id="desk.kits.body">
         <source>Each kit file is checked as it is listed. Open one to see its walk-through.</source>
         <extracomment>Below the title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Chaque fichier de matériel est contrôlé quand il est listé. Ouvrez-en un pour voir ses étapes.</translation>
     </message>
     <message id="desk.kits.fine">
         <source>fine</source>
         <extracomment>Outcome of the check of a kit file.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>correct</translation>
     </message>
     <message id="desk.kits.faults">
         <source>faults: %1</source>
         <extracomment>Outcome of the check of a kit file; %1 how many.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>erreurs&#x202f;: %1</translation>
     </message>
     <message id="desk.kits.on_stick">
         <source>on a stick</source>
         <extracomment>Where a kit file is.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sur une clé USB</translation>
     </message>
     <message id="desk.kits.on_tablet">
         <source>on this tablet</source>
         <extracomment>Where a kit file is.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sur cette tablette</translation>
     </message>
     <message id="desk.kit.title">
         <source>Kit %1</source>
         <extracomment>Title of one kit; %1 its name.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Matériel %1</translation>
     </message>
     <message id="desk.kit.line">
         <source>Steps: %1. Minutes: %2. Strips of tape: %3.</source>
         <extracomment>Below it; %1 steps, %2 minutes, %3 strips of tape.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Étapes&#x202f;: %1. Minutes&#x202f;: %2. Bandes de sparadrap&#x202f;: %3.</translation>
     </message>
     <message id="desk.kit.take">
         <source>Take it over into this tablet</source>
         <extracomment>Button: copies the kit file from the stick.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Copier sur cette tablette</translation>
     </message>
     <message id="desk.kit.taken">
         <source>The kit is on this tablet now.</source>
         <extracomment>Said after that.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Le matériel est maintenant sur cette tablette.</translation>
     </message>
     <message id="desk.languages.title">
         <source>Languages</source>
         <extracomment>Title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Langues</translation>
     </message>
     <message id="desk.languages.body">
         <source>A language that no clinical translator has reviewed is for patients only with somebody at hand who speaks it.</source>
         <extracomment>Below the title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Une langue qu’aucun traducteur clinique n’a relue ne sert aux patients que si une personne qui la parle est à proximité.</translation>
     </message>
     <message id="desk.languages.source">
         <source>source</source>
         <extracomment>State of a language.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>langue source</translation>
     </message>
     <message id="desk.languages.unreviewed">
         <source>needs review by a clinical translator</source>
         <extracomment>State of a language.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>à relire par un traducteur clinique</translation>
     </message>
     <message id="desk.languages.desk">
         <source>Language of the front desk</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Langue de l’accueil</translation>
     </message>
     <message id="desk.languages.use">
         <source>Use it</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Utiliser</translation>
     </message>
     <message id="desk.tablet.title">
         <source>This tablet</source>
         <extracomment>Title.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cette tablette</translation>
     </message>
     <message id="desk.tablet.zone">
         <source>Time zone</source>
         <extracomment>Label of a field: IANA time zone.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fuseau horaire</translation>
     </message>
     <message id="desk.tablet.now">
         <source>There it is %1, %2</source>
         <extracomment>Below it; %1 time, %2 date.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Heure et date là-bas&#x202f;: %1, %2</translation>
     </message>
     <message id="desk.tablet.save">
         <source>Save</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer</translation>
     </message>
     <message id="desk.tablet.saved">
         <source>Saved. New visits begin with this.</source>
         <extracomment>Said after that.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enregistré. Les nouvelles visites commencent avec ces réglages.</translation>
     </message>
     <message id="desk.clinic.heading">
         <source>The clinic</source>
         <extracomment>Heading of a form.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clinique</translation>
     </message>
     <message id="desk.clinic.name">
         <source>Name of the clinic</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nom de la clinique</translation>
     </message>
     <message id="desk.clinic.phone">
         <source>Phone</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Téléphone</translation>
     </message>
     <message id="desk.clinic.hours">
         <source>Hours</source>
         <extracomment>Label of a field: when the phone is answered.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Heures d’ouverture</translation>
     </message>
     <message id="desk.clinic.hours_hint">
         <source>Such as mon-fri 08:00-17:00, sat 09:00-12:00</source>
         <extracomment>Below it. Days are written in English in three letters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Par exemple mon-fri 08:00-17:00, sat 09:00-12:00 (jours en anglais)</translation>
     </message>
     <message id="desk.clinic.phone_outside_hours">
         <source>Phone outside hours</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Téléphone en dehors des heures d’ouverture</translation>
     </message>
     <message id="desk.clinic.emergency">
         <source>Emergency number</source>
         <extracomment>Label of a field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Numéro d’urgence</translation>
     </message>
     <message id="desk.problem.disk_full">
         <source>There is no room left. Nothing was lost; make room and try again.</source>
         <extracomment>Something could not be written.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a plus de place. Rien n’est perdu&#x202f;; libérez de la place et réessayez.</translation>
     </message>
     <message id="desk.problem.read_only">
         <source>It cannot be written there: it is write-protected.</source>
         <extracomment>Something could not be written.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Impossible d’y écrire&#x202f;: l’emplacement est protégé en écriture.</translation>
     </message>
     <message id="desk.problem.no_place">
         <source>The folder or the stick is not there.</source>
         <extracomment>Something could not be written.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’emplacement ou la clé USB manque.</translation>
     </message>
     <message id="desk.problem.second_copy">
         <source>Another copy of the program has this open. Close that one first.</source>
         <extracomment>A journal is open in another copy of the program.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Une autre copie du programme a ouvert ceci. Fermez-la d’abord.</translation>
     </message>
     <message id="desk.problem.bad_code">
         <source>Letters, digits, - and _, at most 32, such as SM-0417</source>
         <extracomment>Below the study code.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lettres de A à Z sans accent, chiffres, - et _, 32 au plus, par exemple SM-0417</translation>
     </message>
     <message id="desk.problem.visit_exists">
         <source>There is a visit of this code. Take another one.</source>
         <extracomment>Below the study code.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Une visite a déjà ce code. Prenez-en un autre.</translation>
     </message>
     <message id="desk.problem.missing">
         <source>This is needed</source>
         <extracomment>Below an empty field.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ceci est nécessaire</translation>
     </message>
     <message id="desk.problem.bad_phone">
         <source>This cannot be dialled. Right would be such as 555-0142</source>
         <extracomment>Below a phone number.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ce numéro ne peut pas être appelé. Exemple correct&#x202f;: 555-0142</translation>
     </message>
     <message id="desk.problem.bad_date">
         <source>No date. Right would be such as 2026-11-04</source>
         <extracomment>Below a date.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ce n’est pas une date. Exemple correct&#x202f;: 2026-11-04</translation>
     </message>
     <message id="desk.problem.bad_time_of_day">
         <source>No time. Right would be such as 22:05</source>
         <extracomment>Below a time.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ce n’est pas une heure. Exemple correct&#x202f;: 22:05</translation>
     </message>
     <message id="desk.problem.bad_nights">
         <source>Right would be a number from 1 up to the nights of the visit, at most 14</source>
         <extracomment>Below a number of nights, or of one night.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il faut un nombre de 1 jusqu’au nombre de nuits de la visite, 14 au plus</translation>
     </message>
     <message id="desk.problem.bad_hours">
         <source>Right would be such as mon-fri 08:00-17:00, sat 09:00-12:00</source>
         <extracomment>Below the hours of the clinic.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Exemple correct&#x202f;: mon-fri 08:00-17:00, sat 09:00-12:00</translation>
     </message>
     <message id="desk.problem.unknown_zone">
         <source>No such zone. Right would be such as America/New_York</source>
         <extracomment>Below the time zone.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ce fuseau n’existe pas. Exemple correct&#x202f;: America/New_York</translation>
     </message>
     <message id="desk.problem.no_phone">
         <source>The clinic&apos;s phone number is missing. Give it under &quot;This tablet&quot; first.</source>
         <extracomment>Above the form of a new visit: a sheet without a number does not leave the desk.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il manque le numéro de téléphone de la clinique. Saisissez-le d’abord sous «&#x202f;Cette tablette&#x202f;».</translation>
     </message>
     <message id="desk.problem.clock_not_confirmed">
         <source>Look at the clock and confirm it</source>
         <extracomment>Beside the clock in the form of a new visit.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Regardez l’heure et confirmez-la</translation>
     </message>
     <message id="desk.problem.reason_missing">
         <source>A reason is needed</source>
         <extracomment>Below the reason.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un motif est nécessaire</translation>
     </message>
     <message id="desk.problem.reason_names_code">
         <source>Leave the study code out: the reason is kept</source>
         <extracomment>Below the reason.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Retirez le code d’examen&#x202f;: le motif est conservé</translation>
     </message>
     <message id="desk.problem.record_exists">
         <source>Another record of that name is there already. It was not touched.</source>
         <extracomment>A stick has another record of the same name.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un autre dossier de ce nom est déjà là. Il n’a pas été touché.</translation>
     </message>
     <message id="desk.problem.pin_form">
         <source>Right would be 6 to 64 digits</source>
         <extracomment>Below a new PIN.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il faut de 6 à 64 chiffres</translation>
     </message>
     <message id="desk.problem.pin_set">
         <source>There is a PIN already</source>
         <extracomment>There is a PIN already.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Il y a déjà un PIN</translation>
     </message>
     <message id="desk.problem.no_print_service">
         <source>No print service answers on this tablet. Save the sheet as a PDF instead.</source>
         <extracomment>Printing.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aucun service d’impression ne répond sur cette tablette. Enregistrez plutôt la feuille en PDF.</translation>
     </message>
     <message id="desk.problem.no_printer">
         <source>No printer is set up. Save the sheet as a PDF instead.</source>
         <extracomment>Printing.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aucune imprimante n’est configurée. Enregistrez plutôt la feuille en PDF.</translation>
     </message>
     <message id="desk.problem.printer_stopped">
         <source>The printer is stopped. Nothing was sent to it.</source>
         <extracomment>Printing.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’imprimante est arrêtée. Rien ne lui a été envoyé.</translation>
     </message>
     <message id="desk.problem.not_accepted">
         <source>The printer takes no jobs. Nothing was printed.</source>
         <extracomment>Printing.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>L’imprimante n’accepte pas de travaux. Rien n’a été imprimé.</translation>
     </message>
     <message id="desk.print.body">
         <source>What will be printed, page by page: %1 pages.</source>
         <extracomment>Below the title; %1 how many pages.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui sera imprimé, page par page. Pages&#x202f;: %1.</translation>
     </message>
     <message id="desk.print.paper">
         <source>Paper</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message id="desk.print.size">
         <source>Letters</source>
         <extracomment>Label of a choice: size of the letters.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Taille des caractères</translation>
     </message>
     <message id="desk.print.normal">
         <source>normal</source>
         <extracomment>One of two.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>normale</translation>
     </message>
     <message id="desk.print.large">
         <source>large</source>
         <extracomment>One of two.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>grande</translation>
     </message>
     <message id="desk.print.printer">
         <source>Printer</source>
         <extracomment>Label of a choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Imprimante</translation>
     </message>
     <message id="desk.print.page">
         <source>Page</source>
         <extracomment>Label of a choice: which page of the preview.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Page</translation>
     </message>
     <message id="desk.print.main">
         <source>Print</source>
         <extracomment>Button.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Imprimer</translation>
     </message>
     <message id="desk.print.save">
         <source>Save as PDF</source>
         <extracomment>Button: the sheet as a PDF on the stick, or in the folder for documents.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer en PDF</translation>
     </message>
     <message id="desk.print.sent">
         <source>Handed to %1.</source>
         <extracomment>Said after that; %1 name of the printer.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Envoyé à %1.</translation>
     </message>
     <message id="desk.print.saved">
         <source>Saved: %1</source>
         <extracomment>Said after that; %1 name of the file.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enregistré&#x202f;: %1</translation>
     </message>
     <message id="desk.print.picture">
         <source>Page %1 of the sheet</source>
         <extracomment>For screen readers: a picture of one page of the sheet; %1 which.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Page %1 de la feuille</translation>
     </message>
     <message id="desk.visit.skin_sore">
         <source>Half an hour after the tape came off, the patient said that the skin was still sore.</source>
@@ -4911,6 +4909,141 @@
     <message id="q.hint.unnamed_off">
         <source>At %1 you noted that something came off. Which part was it?</source>
         <extracomment>Under the question what came off. %1 is a time.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="desk.leave">
+        <source>Leave</source>
+        <extracomment>Button on the page that asks for the PIN: back to the patient&apos;s pages.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="breath.sound_on">
+        <source>With sound</source>
+        <extracomment>Small button beside the breathing guide of a belt, short: a soft tone then says at the end of each breath out that the belt may be closed now.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="breath.sound_off">
+        <source>Silent</source>
+        <extracomment>The same button while the tone sounds, short: makes it silent.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="bed.night_sound">
+        <source>Soft sound when I note something</source>
+        <extracomment>Last page of the evening, a choice to tick, off at first: a soft tone answers each note of the night. Without it the night is silent.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.bar">
+        <source>Practice: nothing is kept</source>
+        <extracomment>Stands on top of each page of the practice run.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.end">
+        <source>End practice</source>
+        <extracomment>Small button on top of each page of the practice run: leaves it for the first page.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="welcome.read_to_me">
+        <source>Read each page to me</source>
+        <extracomment>First page, a choice to tick: the tablet reads each page aloud when it comes up.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="step.stop_reading">
+        <source>Stop reading</source>
+        <extracomment>Small button in place of &quot;Say it again&quot; while the page is read aloud. Nothing is read by itself after it.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="step.mirror">
+        <source>Mirror</source>
+        <extracomment>Small button on a step: shows the person by the camera as in a mirror, beside the drawing. Nothing of it is kept.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sound.off_for_visit">
+        <source>Reading aloud is switched off for this visit. All the words are on the page.</source>
+        <extracomment>Answer to &quot;Why no sound?&quot;: reading aloud is an option of the visit, and it is off.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sound.no_device">
+        <source>The tablet finds no speaker. All the words are on the page.</source>
+        <extracomment>Answer to &quot;Why no sound?&quot;.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sound.no_recording">
+        <source>There is no recording of this page. All the words are on the page.</source>
+        <extracomment>Answer to &quot;Why no sound?&quot;.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="sound.failed">
+        <source>The recording of this page cannot be played. All the words are on the page.</source>
+        <extracomment>Answer to &quot;Why no sound?&quot;: a recording was there, and could not be played.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.offer">
+        <source>Practice first</source>
+        <extracomment>Button on the first page, smaller than the one that begins the evening: all steps for practice, by day.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.begin.title">
+        <source>A practice run</source>
+        <extracomment>Title of the page that begins the practice run.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.begin.body">
+        <source>You see the same steps as tonight. Take your time. Nothing is noted, and you can stop at any step.</source>
+        <extracomment>Under that title.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.begin.caution">
+        <source>Keep the tape for tonight. Leave the recorder off, and plug in nothing that starts it.</source>
+        <extracomment>Caution on the page that begins the practice run.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.no_tape">
+        <source>Practice: do not use the tape now. You need it tonight.</source>
+        <extracomment>Caution in the practice run, on a step that uses tape.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.no_start">
+        <source>Practice: only look. Do not do this step now, for it starts the recorder.</source>
+        <extracomment>Caution in the practice run, on the step that sets the recorder going.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.light">
+        <source>Practice: the recorder is off, so there is no light. Tonight you tap what you see.</source>
+        <extracomment>In the practice run, on the page about the recorder&apos;s light.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.over.title">
+        <source>Practice is over</source>
+        <extracomment>Title of the last page of the practice run.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.over.body">
+        <source>Take the parts off and put them back into the bag. Tonight you begin again from the first page.</source>
+        <extracomment>Under that title.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.over.caution">
+        <source>Does the recorder show a light now? Call your clinic before tonight: %1.</source>
+        <extracomment>Caution on the last page of the practice run. %1 is the clinic&apos;s phone number.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="practice.over.main">
+        <source>Back to the first page</source>
+        <extracomment>Button on the last page of the practice run.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="welcome.start_at">
+        <source>Time to start: about %1</source>
+        <extracomment>First page, small, while the time to start still lies ahead. %1 is a time such as 9:25 PM.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="mirror.keeps_nothing">
+        <source>You see yourself as in a mirror. No picture is kept, and none is sent.</source>
+        <extracomment>In the mirror page, under the camera&apos;s picture. It is a promise: nothing may be added.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="mirror.no_camera">
+        <source>The tablet finds no camera. Look at the drawing, or use a mirror.</source>
+        <extracomment>In the mirror page, where the camera&apos;s picture would be.</extracomment>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -23,6 +23,7 @@ int plan_command(std::span<const std::string> args, std::ostream& out, std::ostr
 int record_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);
 int sheet_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);
 int verify_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);
+int voice_command(std::span<const std::string> args, std::ostream& out, std::ostream& err);
 
 /// Arguments taken apart: flags ("--explain"), options with a value ("--out DIR") and the rest.
 struct Arguments {

@@ -25,6 +25,7 @@ constexpr std::array commands{
     Entry{"verify", verify_command, "checks record folders"},
     Entry{"align", align_command, "lays a diary over a recording"},
     Entry{"sheet", sheet_command, "the printed sheet that goes home with the kit"},
+    Entry{"voice", voice_command, "what the pages read aloud: the list, and spoken files"},
     Entry{"gather", gather_command, "one line for each record, as CSV"},
 };
 

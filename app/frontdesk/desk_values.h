@@ -53,14 +53,12 @@ struct DeskBlock {
     EVENFALL_VALUE(QVariantList, options)
     EVENFALL_VALUE(QStringList, columns)
     EVENFALL_VALUE(QVariantList, rows)
-    EVENFALL_VALUE(QString, picture)
-    EVENFALL_VALUE(QString, pictureText)
   public:
-    /// text, heading, caution, field, secret, choice, check, table, actions, picture
+    /// text, heading, caution, field, secret, choice, check, table, actions
     QString kind;
     QString id, label;
     QString text; ///< the words; of a field its value; of a choice the option chosen; of a check "yes" or "no"
-    QString hint, error, picture, pictureText;
+    QString hint, error;
     QVariantList options, rows;
     QStringList columns;
 };
@@ -77,12 +75,15 @@ struct DeskPage {
     EVENFALL_VALUE(QString, focus)
     EVENFALL_VALUE(bool, busy)
     EVENFALL_VALUE(QString, busyText)
+    EVENFALL_VALUE(QString, picture)
+    EVENFALL_VALUE(QString, pictureText)
     EVENFALL_VALUE(QString, mainAction)
   public:
     QString title;
     QString message; ///< what came of the last action; `fault`: it failed
     QString section; ///< of `sections`; empty with the PIN, where there are none
     QString focus;   ///< the block that has the keyboard when the page comes up; empty: the first one
+    QString picture, pictureText; ///< beside the blocks, or below them where there is no room
     QString busyText, mainAction; ///< Enter in a field does this
     QVariantList blocks, sections;
     bool fault = false;

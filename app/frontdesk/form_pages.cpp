@@ -13,8 +13,6 @@ namespace {
 
 constexpr const char* switches[] = {"signal_check", "evening_questions", "mirror", "narration"};
 
-const char* yes_no(bool value) { return value ? "yes" : "no"; }
-
 /// Ids of the kits that can be used, in order: the clinic's own win over shipped ones of that name.
 std::vector<std::string> kit_ids(const std::vector<std::filesystem::path>& folders)
 {

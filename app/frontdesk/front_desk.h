@@ -111,7 +111,6 @@ class FrontDesk : public QObject {
     QString typed(const QString& field) const;
     void type(const QString& field, const QString& text) { typed_[field] = text; }
     std::string typed_text(const QString& field) const { return typed(field).trimmed().toStdString(); }
-    QString yes_no_typed(const QString& field) const;
     /// Runs `job` beside, then `then` here with what it gave.
     template <class T> void beside(std::function<T()> job, std::function<void(T)> then);
 
@@ -150,6 +149,7 @@ class FrontDesk : public QObject {
     void act_amend(const QString& action);
     void fill_paper(PageWriter& page);
     void act_paper(const QString& action);
+    void sit(const OpenSession& session);
     void sitting_over(const QString& record);
     bool take_visit(const std::string& code);
     const ShelfRecord* record_in_hand() const;

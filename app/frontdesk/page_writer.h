@@ -14,71 +14,71 @@ class PageWriter {
   public:
     PageWriter(DeskPage& page, const std::map<QString, QString>& errors) : page_(page), errors_(errors) {}
 
-    void text(const QString& words) { add({.kind = QStringLiteral("text"), .text = words}); }
-    void heading(const QString& words) { add({.kind = QStringLiteral("heading"), .text = words}); }
-    void caution(const QString& words) { add({.kind = QStringLiteral("caution"), .text = words}); }
+    void text(const QString& words) { add(block("text", words)); }
+    void heading(const QString& words) { add(block("heading", words)); }
+    void caution(const QString& words) { add(block("caution", words)); }
     void field(const QString& id, const QString& label, const QString& value, const QString& hint = {})
     {
-        add({.kind = QStringLiteral("field"), .id = id, .label = label, .text = value, .hint = hint});
+        entry("field", id, label, value, hint);
     }
     void secret(const QString& id, const QString& label, const QString& value, const QString& hint = {})
     {
-        add({.kind = QStringLiteral("secret"), .id = id, .label = label, .text = value, .hint = hint});
+        entry("secret", id, label, value, hint);
     }
     void choice(const QString& id, const QString& label, const QString& value, const QVariantList& options)
     {
-        add({.kind = QStringLiteral("choice"), .id = id, .label = label, .text = value, .options = options});
+        DeskBlock one = block("choice", value, id);
+        one.label = label;
+        one.options = options;
+        add(one);
     }
     void check(const QString& id, const QString& label, bool on)
     {
-        add({.kind = QStringLiteral("check"), .id = id, .label = label, .text = on ? QStringLiteral("yes") : QStringLiteral("no")});
+        DeskBlock one = block("check", on ? QStringLiteral("yes") : QStringLiteral("no"), id);
+        one.label = label;
+        add(one);
     }
     void table(const QString& id, const QStringList& columns, const QVariantList& rows, const QString& when_empty = {})
     {
-        add({.kind = QStringLiteral("table"), .id = id, .text = when_empty, .columns = columns, .rows = rows});
-    }
-    void picture(const QString& source, const QString& words)
-    {
-        add({.kind = QStringLiteral("picture"), .picture = source, .pictureText = words});
+        DeskBlock one = block("table", when_empty, id);
+        one.columns = columns;
+        one.rows = rows;
+        add(one);
     }
     /// The first one marked as main is what Enter does.
     void actions(std::initializer_list<DeskOption> all) { actions(QList<DeskOption>(all)); }
     void actions(const QList<DeskOption>& all)
     {
-        Block block{.kind = QStringLiteral("actions")};
-        for (const DeskOption& one : all) {
-            block.options << QVariant::fromValue(one);
-            if (one.main && page_.mainAction.isEmpty())
-                page_.mainAction = one.id;
+        DeskBlock one = block("actions");
+        for (const DeskOption& option : all) {
+            one.options << QVariant::fromValue(option);
+            if (option.main && page_.mainAction.isEmpty())
+                page_.mainAction = option.id;
         }
-        add(block);
+        add(one);
     }
 
   private:
-    /// Named so that each call above says what it fills.
-    struct Block {
-        QString kind, id, label, text, hint;
-        QVariantList options;
-        QStringList columns;
-        QVariantList rows;
-        QString picture, pictureText;
-    };
-    void add(const Block& from)
+    static DeskBlock block(const char* kind, const QString& text = {}, const QString& id = {})
     {
-        DeskBlock block;
-        block.kind = from.kind;
-        block.id = from.id;
-        block.label = from.label;
-        block.text = from.text;
-        block.hint = from.hint;
-        block.options = from.options;
-        block.columns = from.columns;
-        block.rows = from.rows;
-        block.picture = from.picture;
-        block.pictureText = from.pictureText;
-        if (const auto found = errors_.find(from.id); !from.id.isEmpty() && found != errors_.end())
-            block.error = found->second;
-        page_.blocks << QVariant::fromValue(block);
+        DeskBlock one;
+        one.kind = QLatin1String(kind);
+        one.text = text;
+        one.id = id;
+        return one;
+    }
+    void entry(const char* kind, const QString& id, const QString& label, const QString& value, const QString& hint)
+    {
+        DeskBlock one = block(kind, value, id);
+        one.label = label;
+        one.hint = hint;
+        add(one);
+    }
+    void add(DeskBlock one)
+    {
+        if (const auto found = errors_.find(one.id); !one.id.isEmpty() && found != errors_.end())
+            one.error = found->second;
+        page_.blocks << QVariant::fromValue(one);
     }
     DeskPage& page_;
     const std::map<QString, QString>& errors_;

@@ -28,7 +28,7 @@ void FrontDesk::fill_first_pin(PageWriter& page)
     page.secret(pin_field, words_->of("desk.pin.field"), typed(pin_field), words_->of("desk.pin.hint"));
     page.secret(again_field, words_->of("desk.pin.again"), typed(again_field));
     page.caution(words_->of("desk.pin.limits"));
-    page.actions({desk_main("set", words_->of("desk.pin.set")), desk_option("leave", words_->of("desk.section.leave"))});
+    page.actions({desk_main("set", words_->of("desk.pin.set")), desk_option("leave", words_->of("desk.leave"))});
 }
 
 void FrontDesk::act_first_pin(const QString& action)
@@ -58,7 +58,7 @@ void FrontDesk::fill_pin(PageWriter& page)
 {
     if (pin_.state == PinState::damaged) {
         page.caution(words_->of("desk.pin.damaged"));
-        page.actions({desk_option("forgotten", words_->of("desk.pin.forgotten")), desk_option("leave", words_->of("desk.section.leave"))});
+        page.actions({desk_option("forgotten", words_->of("desk.pin.forgotten")), desk_option("leave", words_->of("desk.leave"))});
         return;
     }
     const auto seconds = static_cast<long>(std::ceil(std::chrono::duration<double>(pin_.wait).count()));
@@ -73,7 +73,7 @@ void FrontDesk::fill_pin(PageWriter& page)
     QList<DeskOption> actions;
     if (seconds <= 0)
         actions << desk_main("open", words_->of("desk.pin.open"));
-    actions << desk_option("leave", words_->of("desk.section.leave")) << desk_option("forgotten", words_->of("desk.pin.forgotten"));
+    actions << desk_option("leave", words_->of("desk.leave")) << desk_option("forgotten", words_->of("desk.pin.forgotten"));
     page.actions(actions);
 }
 

@@ -124,7 +124,8 @@ void FrontDesk::fill_print(PageWriter& page)
         pages << QVariant::fromValue(desk_option(QString::number(i), words_->number(static_cast<long>(i + 1))));
     page.choice(QStringLiteral("sheet_page"), words_->of("desk.print.page"), typed("sheet_page"), pages);
     const QString number = typed("sheet_page");
-    page.picture(QStringLiteral("image://sheet/%1-%2").arg(number).arg(shown_), words_->of("desk.print.picture", {words_->number(number.toLong() + 1)}));
+    page_.picture = QStringLiteral("image://sheet/%1-%2").arg(number).arg(shown_);
+    page_.pictureText = words_->of("desk.print.picture", {words_->number(number.toLong() + 1)});
 }
 
 void FrontDesk::act_print(const QString& action)

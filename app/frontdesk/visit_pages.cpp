@@ -26,6 +26,15 @@ DeskRow row(const QString& id, const QStringList& cells, bool marked = false)
     return out;
 }
 
+QString when_text(const Words& words, const Zone& zone, const std::string& written)
+{
+    const Result<WrittenTime> read = parse_time(written);
+    const Result<Instant> when = read ? resolve(*read, &zone) : Result<Instant>(Problem{});
+    if (!when)
+        return QString::fromStdString(written);
+    return words.date(format_date(zone.local(*when))) + QStringLiteral(", ") + words.clock(*when);
+}
+
 /// A journal that several sessions have one after the other: what was changed so far outlives a page
 /// that says that something could not be written.
 class SharedJournal final : public Journal {
@@ -276,7 +285,9 @@ void FrontDesk::give_up_night()
             return session.problems();
         if (Status said = (*session)->say(kinds::given_up); !said)
             return said;
-        return (*session)->write_night();
+        if (Status written = (*session)->write_night(); !written)
+            return written;
+        return (*session)->open("finished"); // where the next night begins
     };
     if (Status written = write(); !written)
         return say_fault(written.problems());
@@ -306,7 +317,7 @@ void FrontDesk::fill_out(PageWriter& page)
     page.actions(actions);
     QVariantList rows;
     for (const ShelfRecord& one : visit_->records)
-        rows << QVariant::fromValue(row(QString(), {QString::fromStdString(one.name), record_stand(*words_, one), one.taken_out ? QString::fromStdString(one.taken_out_at) : none}, !one.found.problems.empty()));
+        rows << QVariant::fromValue(row(QString(), {QString::fromStdString(one.name), record_stand(*words_, one), one.taken_out ? when_text(*words_, *zone(), one.taken_out_at) : none}, !one.found.problems.empty()));
     page.table(QStringLiteral("to_take"), {words_->of("desk.col.record"), words_->of("desk.col.stand"), words_->of("desk.col.when")}, rows);
 }
 
@@ -440,7 +451,7 @@ void FrontDesk::act_amend(const QString& action)
         return;
     const std::string code = visit_->visit.code, by = typed_text("by"), why = typed_text("why");
     const std::shared_ptr<Journal> journal = make_memory_journal(record->found.diary->journal);
-    kiosk_.sit([this, code, by, why, journal]() -> Result<std::unique_ptr<Session>> {
+    sit([this, code, by, why, journal]() -> Result<std::unique_ptr<Session>> {
         Result<SessionPlace> place = place_of(code);
         if (!place)
             return place.problems();
@@ -475,7 +486,7 @@ void FrontDesk::act_paper(const QString& action)
     if (!problems.empty())
         return show_errors(problems);
     const std::string code = visit_->visit.code;
-    kiosk_.sit([this, code, night, by, evening]() -> Result<std::unique_ptr<Session>> {
+    sit([this, code, night, by, evening]() -> Result<std::unique_ptr<Session>> {
         Result<SessionPlace> place = place_of(code);
         if (!place)
             return place.problems();
@@ -485,6 +496,14 @@ void FrontDesk::act_paper(const QString& action)
         place->journal = std::move(opened->journal);
         return Session::begin_paper(std::move(*place), clock_, night, by, evening);
     });
+}
+
+void FrontDesk::sit(const OpenSession& session)
+{
+    if (Status sat = kiosk_.sit(session); !sat) {
+        take_words(); // the kiosk's own were on top meanwhile
+        say_fault(sat.problems());
+    }
 }
 
 void FrontDesk::sitting_over(const QString& record)

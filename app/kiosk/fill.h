@@ -45,6 +45,8 @@ StepValues fill_step(const Session& session, const Words& words, const Look& loo
 HelpValues fill_help(const Session& session, const Words& words, const Look& look, const Step& step, const std::string& chosen);
 ListValues fill_check(const Session& session, const Words& words, const Look& look);
 ListValues fill_light(const Session& session, const Words& words);
+/// The page that begins the practice run, or ends it (`over`).
+MessageValues fill_practice(const Session& session, const Words& words, bool over);
 BedValues fill_bed(const Session& session, const Words& words);
 
 // Night. What is open on the night page beside the state of the night.

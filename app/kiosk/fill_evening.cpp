@@ -29,6 +29,14 @@ const char* main_text(const Step& step)
     return step.phase == Phase::get_ready ? "main.done" : "main.next";
 }
 
+/// What the person cannot look at directly. Hands and legs need no mirror, and a plug is counted by
+/// the thumb.
+bool seen_in_mirror(const Session& session, const Step& step)
+{
+    const Part* part = session.kit().part(step.part);
+    return part && step.phase == Phase::put_on && step.stage != "plug" && part->kind != PartKind::finger_probe && part->kind != PartKind::leg_electrodes;
+}
+
 QString light_rgb(const std::string& colour)
 {
     // The light as it looks in a dark room; the word stands beside it.
@@ -89,6 +97,9 @@ WelcomeValues fill_welcome(const Session& session, const Words& words, const Loo
     values.body = words.of("welcome.body");
     values.mainLabel = words.of("main.next");
     values.staffLabel = words.of("desk.open");
+    values.practiceLabel = words.of("practice.offer");
+    if (const Instant start = session.planned_start(); start > session.now())
+        values.startText = words.of("welcome.start_at", {words.clock(std::chrono::floor<std::chrono::duration<int, std::ratio<300>>>(start))});
     values.clinicName = QString::fromStdString(session.visit().clinic.name);
     values.codeLabel = words.of("welcome.code", {words.code(session.visit().code)});
     if (session.visit().nights > 1)
@@ -222,15 +233,22 @@ StepValues fill_step(const Session& session, const Words& words, const Look& loo
         if (here && !step.part.empty())
             values.caution += (values.caution.isEmpty() ? QString() : QStringLiteral(" ")) + words.own(caution.text);
     }
+    if (session.is_practice()) {
+        const char* id = session.starts_recorder(step) ? "practice.no_start" : uses_tape(step) ? "practice.no_tape" : nullptr;
+        if (id)
+            values.caution = words.of(id) + (values.caution.isEmpty() ? QString() : QStringLiteral(" ")) + values.caution;
+    }
     values.why = words(step.why);
     values.figure = figure_url(step.figure, session, look, step.part);
     values.figureText = values.title + QStringLiteral(". ") + values.body;
     values.personFigure = person_url(session, look, step.id);
-    values.mainLabel = words.of(main_text(step));
-    values.speakReason = words.of("step.no_voice");
+    values.mainLabel = words.of(session.is_practice() && session.starts_recorder(step) ? "main.next" : main_text(step));
+    values.mirrorOffered = session.visit().options.mirror && seen_in_mirror(session, step);
     // A belt is closed at the end of a breath out.
     if (const Part* part = session.kit().part(step.part); part && part->kind == PartKind::effort_belt && step.stage == "wrap")
         values.breathText = words.of("step.breath_guide");
+    if (session.is_practice())
+        return values; // by day there is no time to keep
 
     const Instant bed = session.expected_bed();
     // Within ten minutes of the plan is on time; nobody is hurried for less (our own judgement).
@@ -303,6 +321,21 @@ ListValues fill_light(const Session& session, const Words& words)
             values.mainEnabled = light.meaning == Light::Meaning::recording;
         }
     }
+    if (session.is_practice()) {
+        values.answer = words.of("practice.light");
+        values.mainLabel = words.of("main.next");
+        values.mainEnabled = true;
+    }
+    return values;
+}
+
+MessageValues fill_practice(const Session& session, const Words& words, bool over)
+{
+    MessageValues values;
+    values.title = words.of(over ? "practice.over.title" : "practice.begin.title");
+    values.body = words.of(over ? "practice.over.body" : "practice.begin.body");
+    values.caution = over ? words.of("practice.over.caution", {words.code(session.visit().clinic.phone)}) : words.of("practice.begin.caution");
+    values.mainLabel = words.of(over ? "practice.over.main" : "main.next");
     return values;
 }
 

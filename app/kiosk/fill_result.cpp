@@ -160,7 +160,6 @@ StepValues fill_off_step(const Session& session, const Words& words, const Look&
     values.figureText = values.title + QStringLiteral(". ") + values.body;
     values.personFigure = person_url(session, look, "");
     values.mainLabel = words.of("main.done");
-    values.staffLabel = words.of("desk.open");
     return values;
 }
 
@@ -212,6 +211,7 @@ MessageValues fill_finished(const Session& session, const Words& words)
         values.skinText = words.of("finished.skin", {words.clock(*session.state().skin_at + skin_wait)});
     values.phone = words.code(session.visit().clinic.phone);
     values.hours = words.hours(session.visit().clinic);
+    values.staffLabel = words.of("desk.open");
     values.mainLabel = words.of("main.done");
     return values;
 }

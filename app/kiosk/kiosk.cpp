@@ -20,8 +20,11 @@ bool is_taking_off(std::string_view page) { return page == "stop" || page == "ta
 } // namespace
 
 Kiosk::Kiosk(OpenSession open, Settings settings, QObject* parent)
-    : QObject(parent), open_session_(std::move(open)), settings_(std::move(settings))
+    : QObject(parent), open_session_(std::move(open)), settings_(std::move(settings)), sound_(settings_.sound)
 {
+    sound_.ended = [this] { reading_ended(); };
+    start_due_.setSingleShot(true);
+    connect(&start_due_, &QTimer::timeout, this, &Kiosk::ring_start);
     dark_again_.setSingleShot(true);
     connect(&dark_again_, &QTimer::timeout, this, [this] { show_face(NightFace::Face::dark); });
     skin_due_.setSingleShot(true);
@@ -36,6 +39,7 @@ Kiosk::Kiosk(OpenSession open, Settings settings, QObject* parent)
 bool Kiosk::start()
 {
     session_.reset(); // closes the journal before it is opened again
+    night_session_.reset();
     help_step_ = nullptr;
     Result<std::unique_ptr<Session>> opened = staff_session_ ? staff_session_() : open_session_();
     if (!opened) {
@@ -97,7 +101,7 @@ Look Kiosk::look() const
 
 bool Kiosk::can_go_back() const
 {
-    return session_ && (over_ == Over::help || over_ == Over::call || over_ == Over::event || over_ == Over::puzzle || over_ == Over::skin ||
+    return session_ && (over_ == Over::help || over_ == Over::call || over_ == Over::event || over_ == Over::puzzle || over_ == Over::skin || over_ == Over::practice_over ||
                         from_review_ || !session_->pages().before(session_->state().page).empty());
 }
 
@@ -137,9 +141,15 @@ bool Kiosk::open(const std::string& page)
 
 void Kiosk::go_after()
 {
+    if (!session_)
+        return;
     if (from_review_) {
         from_review_ = false;
         open("review");
+        return;
+    }
+    if (practice() && session_->state().page == "light") {
+        over_ = Over::practice_over;
         return;
     }
     const std::string next = session_->pages().after(session_->state().page);
@@ -181,10 +191,16 @@ void Kiosk::put_down()
     emit changed();
 }
 
-void Kiosk::sit(OpenSession staff)
+Status Kiosk::sit(OpenSession staff)
 {
     staff_session_ = std::move(staff);
-    reopen();
+    if (start()) {
+        fill();
+        return Done{};
+    }
+    stand_up();
+    put_down();
+    return trouble_;
 }
 
 void Kiosk::askDesk() { emit deskWanted(); }
@@ -192,20 +208,23 @@ void Kiosk::askDesk() { emit deskWanted(); }
 void Kiosk::leaveSitting()
 {
     if (staff_session_)
-        emit sittingOver(QString());
+        emit sittingOver(page() == QLatin1String("entered") ? QString::fromStdString(session_->state().record) : QString());
 }
 
 QString Kiosk::staff_label() const
 {
     if (!session_ || !session_->staff())
         return QString();
-    const std::string kind = session_->state().amending ? "sitting.amend" : "sitting.paper";
+    const std::string kind = !session_->state().amendments.empty() ? "sitting.amend" : "sitting.paper";
     return words_->of(kind, {words_->code(session_->visit().code), words_->number(session_->state().night)});
 }
 
 void Kiosk::goOn()
 {
-    if (over_ == Over::trouble) {
+    if (over_ == Over::practice_over) {
+        endPractice();
+        return;
+    } else if (over_ == Over::trouble) {
         start();
     } else if (over_ == Over::skin) {
         over_ = Over::nothing;
@@ -256,7 +275,7 @@ void Kiosk::goBack()
 {
     if (which_moment_) {
         which_moment_ = false; // back to the time itself
-    } else if (over_ == Over::help || over_ == Over::call || over_ == Over::puzzle || over_ == Over::skin) {
+    } else if (over_ == Over::help || over_ == Over::call || over_ == Over::puzzle || over_ == Over::skin || over_ == Over::practice_over) {
         over_ = Over::nothing;
     } else if (over_ == Over::event) {
         over_ = Over::nothing;
@@ -345,6 +364,8 @@ void Kiosk::choose(const QString& id)
 
 void Kiosk::fill()
 {
+    if (!session_ && over_ != Over::trouble)
+        return; // put down: the front desk has the screen
     if (over_ == Over::puzzle) {
         if (std::optional<Puzzle> puzzle = find_puzzle(*session_, *words_, puzzles_left_))
             puzzle_in_hand_ = std::move(*puzzle);
@@ -379,6 +400,10 @@ void Kiosk::fill()
         skin_ = fill_skin(*session_, *words_, look(), true);
         break;
     case Over::puzzle: screen_ = QStringLiteral("puzzle"); break;
+    case Over::practice_over:
+        screen_ = QStringLiteral("practice");
+        message_ = fill_practice(*session_, *words_, true);
+        break;
     case Over::event:
         if (which_moment_) {
             fill_moment();
@@ -395,6 +420,7 @@ void Kiosk::fill()
         break;
     case Over::nothing: fill_page(); break;
     }
+    hear();
     emit changed();
 }
 
@@ -402,7 +428,10 @@ void Kiosk::fill_page()
 {
     const std::string page = session_->state().page;
     screen_ = QString::fromStdString(page);
-    if (page == "welcome")
+    if (page == "welcome" && practice()) {
+        screen_ = QStringLiteral("practice");
+        message_ = fill_practice(*session_, *words_, false);
+    } else if (page == "welcome")
         welcome_ = fill_welcome(*session_, *words_, look());
     else if (page == "first")
         first_ = fill_first(*session_, *words_);
@@ -422,6 +451,8 @@ void Kiosk::fill_page()
         screen_ = QStringLiteral("step");
         step_ = fill_step(*session_, *words_, look(), *step);
         step_.backVisible = can_go_back();
+        step_.mirrorText = words_->of(mirror_there_ ? "mirror.keeps_nothing" : "mirror.no_camera");
+        step_.mirrorThere = mirror_there_;
     } else if (page == "bed")
         bed_ = fill_bed(*session_, *words_);
     else if (page == "night")

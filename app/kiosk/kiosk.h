@@ -3,7 +3,9 @@
 #pragma once
 
 #include "kiosk/fill.h"
+#include "kiosk/mirror.h"
 #include "kiosk/session.h"
+#include "kiosk/sound.h"
 #include "kiosk/values.h"
 #include "words/words.h"
 
@@ -61,6 +63,9 @@ class Kiosk : public QObject {
     Q_PROPERTY(evenfall::PictureValues picture READ picture NOTIFY changed)
     Q_PROPERTY(evenfall::SkinValues skin READ skin NOTIFY changed)
     Q_PROPERTY(evenfall::MessageValues message READ message NOTIFY changed)
+    Q_PROPERTY(evenfall::VoiceValues voice READ voice NOTIFY changed)
+    Q_PROPERTY(bool practice READ practice NOTIFY changed)
+    Q_PROPERTY(evenfall::Mirror* mirror READ mirror CONSTANT)
 
   public:
     struct Settings {
@@ -68,6 +73,7 @@ class Kiosk : public QObject {
         QString language;              ///< overrides the visit's; empty: as the visit says
         double text_scale = 1.0;
         bool motion = true;
+        Sound::Places sound; ///< none: silent
     };
     Kiosk(OpenSession open, Settings settings, QObject* parent = nullptr);
 
@@ -102,6 +108,10 @@ class Kiosk : public QObject {
     const SkinValues& skin() const { return skin_; }
     const MessageValues& message() const { return message_; }
     const PictureValues& picture() const { return picture_; }
+    const VoiceValues& voice() const { return voice_; }
+    /// A practice run is on: session() is not the night's.
+    bool practice() const;
+    Mirror* mirror() { return &mirror_; }
 
     /// For rehearsals: does at once what the page would do by itself after a while.
     void let_time_pass();
@@ -111,8 +121,9 @@ class Kiosk : public QObject {
     void reopen();
     /// Closes the session, and with it the journal: the front desk has the tablet.
     void put_down();
-    /// Somebody of the clinic answers from now on, in the session that this opens.
-    void sit(OpenSession staff);
+    /// Somebody of the clinic answers from now on, in the session that this opens. What keeps it from
+    /// being opened; then the kiosk is put down again.
+    Status sit(OpenSession staff);
     /// The patient's session is the one to open again. put_down() or reopen() comes next.
     void stand_up() { staff_session_ = nullptr; }
 
@@ -162,6 +173,19 @@ class Kiosk : public QObject {
     Q_INVOKABLE void skinFine();
     Q_INVOKABLE void skinSore();
 
+    // Practice run and mirror
+    Q_INVOKABLE void startPractice();
+    Q_INVOKABLE void endPractice();
+    Q_INVOKABLE void openMirror();
+    Q_INVOKABLE void closeMirror();
+    // Sound
+    Q_INVOKABLE void sayAgain();
+    Q_INVOKABLE void stopReading(); ///< also the pages to come, where each is read by itself
+    Q_INVOKABLE void chooseReading(bool each_page);
+    Q_INVOKABLE void chooseNightSound(bool on);
+    Q_INVOKABLE void chooseBreathSound(bool on);
+    Q_INVOKABLE void breathOut(); ///< the drawn guide is at the end of a breath out
+
   signals:
     void changed();
     void languageChanged();
@@ -172,7 +196,7 @@ class Kiosk : public QObject {
     void sittingOver(const QString& record);
 
   private:
-    enum class Over { nothing, help, call, event, puzzle, skin, trouble };
+    enum class Over { nothing, help, call, event, puzzle, skin, trouble, practice_over };
 
     bool start();
     void begin_draft(); ///< of a time question: what was given so far, else what is known
@@ -211,6 +235,14 @@ class Kiosk : public QObject {
     void watch_skin(); ///< sets the timer for the second look at the skin, where one is due
     void ask_skin_again();
     Look look() const;
+    Spoken spoken() const; ///< what the page that is up can read aloud
+    std::string place() const; ///< what a reading belongs to: another place, and it stops
+    void hear(); ///< after fill(): stops what was left, reads what is to be read
+    void fill_voice(const Spoken& units);
+    void show_silence(Sound::Silence why);
+    void reading_ended();
+    void watch_start(); ///< sets the timer for the planned start, on the first page
+    void ring_start();
 
     OpenSession open_session_;
     OpenSession staff_session_; ///< while somebody of the clinic answers
@@ -238,7 +270,18 @@ class Kiosk : public QObject {
     std::set<std::string> puzzles_left_;
     Puzzle puzzle_in_hand_;
 
+    Sound sound_;
+    std::string heard_place_;
+    QString ring_;     ///< the tone that goes with what is being filled in
+    bool breath_sound_ = false;
+    QTimer start_due_;
+    std::unique_ptr<Session> night_session_; ///< the night's own, while a practice run is on
+    Mirror mirror_;
+    std::unique_ptr<Camera> camera_;
+    bool mirror_there_ = true;
+
     QString screen_;
+    VoiceValues voice_;
     WelcomeValues welcome_;
     FirstValues first_;
     CallValues call_;

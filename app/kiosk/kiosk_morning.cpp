@@ -354,6 +354,7 @@ void Kiosk::ask_skin_again()
     if (over_ != Over::nothing || page() != QLatin1String("finished"))
         return;
     over_ = Over::skin;
+    ring_ = QStringLiteral("start"); // time to look again
     fill();
 }
 

@@ -46,6 +46,8 @@ void Kiosk::noted(std::string_view kind, const std::string& subject, const QStri
     noted_number_ = session_->last_number();
     after_undo_ = NightFace::Face::areas;
     face_.noted = words;
+    if (session_->state().night_sound)
+        ring_ = QStringLiteral("noted");
     show_face(NightFace::Face::noted);
 }
 

@@ -101,18 +101,19 @@ Result<std::unique_ptr<Session>> Session::begin_amendment(SessionPlace place, st
     return made;
 }
 
+Result<std::unique_ptr<Session>> Session::practice() const
+{
+    VisitWithKit visit = visit_;
+    visit.visit.options.evening_questions = false; // they ask about the day of the night
+    Result<std::unique_ptr<Session>> run = begin({std::move(visit), make_memory_journal(), {}}, clock_);
+    if (run)
+        (*run)->practice_ = true;
+    return run;
+}
+
 void Session::refresh() { state_ = replay(journal_->entries(), last_plug()); }
 
-std::string Session::last_plug() const
-{
-    if (kit().start.by != StartBy::last_plug)
-        return "";
-    for (auto step = plan_.steps.rbegin(); step != plan_.steps.rend(); ++step) {
-        if (step->stage == "plug")
-            return step->id;
-    }
-    return "";
-}
+std::string Session::last_plug() const { return evenfall::last_plug(kit(), plan_); }
 
 Status Session::begin_night(long number)
 {

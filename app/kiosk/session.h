@@ -71,11 +71,19 @@ class Session {
     Instant planned_bed() const;
     /// A first guess at a time of the morning after: now, or for staff some hours after bed time.
     Instant some_morning() const;
+    /// When the evening should begin for that, at the plan's pace.
+    Instant planned_start() const { return planned_bed() - plan_.before_bed(0); }
     /// When the person will be in bed at their own pace: the steps left, at the plan's times stretched
     /// or shortened by how the steps so far went (between half and twice).
     Instant expected_bed() const;
     /// The step that leaves a recorder that starts by its last plug running; empty for other kits.
     std::string last_plug() const;
+
+    /// The same visit over a journal in memory, for practice by day. Nothing of it is kept.
+    Result<std::unique_ptr<Session>> practice() const;
+    bool is_practice() const { return practice_; }
+    /// Would this step set the recorder going?
+    bool starts_recorder(const Step& step) const { return evenfall::starts_recorder(kit(), plan(), step); }
 
     Status begin_night(long number);
     /// The diary of the night in hand, with the whole journal of this night.
@@ -96,6 +104,7 @@ class Session {
     std::shared_ptr<const Clock> clock_;
     NightState state_;
     bool staff_ = false;
+    bool practice_ = false;
 };
 
 } // namespace evenfall

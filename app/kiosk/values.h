@@ -132,9 +132,32 @@ struct WelcomeValues {
     EVENFALL_VALUE(QString, buildText)
     EVENFALL_VALUE(QString, mainLabel)
     EVENFALL_VALUE(QString, staffLabel)
+    EVENFALL_VALUE(QString, startText)
+    EVENFALL_VALUE(QString, practiceLabel)
   public:
-    QString title, body, clinicName, codeLabel, nightLabel, build, buildText, mainLabel, staffLabel;
+    QString title, body, clinicName, codeLabel, nightLabel, build, buildText, mainLabel, staffLabel, startText, practiceLabel;
     QVariantList languages, builds;
+};
+
+/// Reading aloud, for the page that is up.
+struct VoiceValues {
+    Q_GADGET
+    QML_ANONYMOUS
+    EVENFALL_VALUE(bool, offered)
+    EVENFALL_VALUE(bool, canSpeak)
+    EVENFALL_VALUE(bool, speaking)
+    EVENFALL_VALUE(bool, readToMe)
+    EVENFALL_VALUE(bool, nightSound)
+    EVENFALL_VALUE(bool, breathSound)
+    EVENFALL_VALUE(QString, reason)
+  public:
+    bool offered = false;     ///< the visit has narration, and the page something to read
+    bool canSpeak = false;
+    bool speaking = false;
+    bool readToMe = false;    ///< each page by itself
+    bool nightSound = false;  ///< a soft tone with each note of the night
+    bool breathSound = false; ///< the breathing guide sounds
+    QString reason;           ///< why there is no sound
 };
 
 struct FirstValues {
@@ -204,7 +227,13 @@ struct StepValues {
     EVENFALL_VALUE(bool, canSpeak)
     EVENFALL_VALUE(QString, speakReason)
     EVENFALL_VALUE(QString, breathText)
+    EVENFALL_VALUE(bool, mirrorOffered)
+    EVENFALL_VALUE(bool, mirrorThere)
+    EVENFALL_VALUE(QString, mirrorText)
   public:
+    bool mirrorOffered = false; ///< the visit has the mirror, and the step is on the body
+    bool mirrorThere = true;    ///< there is a camera, as far as is known
+    QString mirrorText;         ///< what the mirror promises, or why there is no picture
     QString breathText; ///< with the breathing guide; empty: a step without one
     QString label, title, body, rightWhen, caution, why, figure, figureText, personFigure, paceText, mainLabel, speakReason;
     bool backVisible = true;
@@ -404,6 +433,7 @@ struct MessageValues {
     EVENFALL_VALUE(QString, title)
     EVENFALL_VALUE(QString, body)
     EVENFALL_VALUE(QString, detail)
+    EVENFALL_VALUE(QString, caution)
     EVENFALL_VALUE(QString, mainLabel)
     EVENFALL_VALUE(QString, staffLabel)
     EVENFALL_VALUE(QString, recordName)
@@ -412,7 +442,7 @@ struct MessageValues {
     EVENFALL_VALUE(QString, phone)
     EVENFALL_VALUE(QString, hours)
   public:
-    QString title, body, detail, mainLabel, staffLabel, recordName, returnText, skinText, phone, hours;
+    QString title, body, detail, caution, mainLabel, staffLabel, recordName, returnText, skinText, phone, hours;
 };
 
 } // namespace evenfall

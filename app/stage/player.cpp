@@ -14,6 +14,22 @@
 namespace evenfall {
 namespace {
 
+/// A speaker without sound: pictures and rehearsals come out alike on machines with a device and
+/// without.
+class MuteSpeaker final : public Speaker {
+  public:
+    bool has_device() const override { return true; }
+    void read(const QStringList&) override {}
+    void tone(const QString&) override {}
+    void stop() override {}
+};
+
+class MuteMedia final : public Media {
+  public:
+    std::unique_ptr<Speaker> make_speaker() override { return std::make_unique<MuteSpeaker>(); }
+    std::unique_ptr<Camera> make_camera() override { return nullptr; }
+};
+
 void finger(QQuickWindow& window, QPointF at)
 {
     for (const QEvent::Type type : {QEvent::MouseButtonPress, QEvent::MouseButtonRelease}) {
@@ -48,6 +64,9 @@ bool Player::start()
     settings.clinic = setting_.visit.visit.clinic;
     settings.text_scale = setting_.text_scale;
     settings.motion = false; // pictures of moving things would differ from run to run
+    static MuteMedia mute;
+    settings.sound.media = [] { return &mute; };
+    settings.sound.voices = {std::filesystem::path(QCoreApplication::applicationDirPath().toStdString()) / ".." / "voice"};
     const auto open = [this]() -> Result<std::unique_ptr<Session>> {
         if (fail_opening_)
             return *fail_opening_;
@@ -64,8 +83,21 @@ bool Player::start()
         faults_ << QStringLiteral("no session: ") + kiosk_->message().detail;
         return false;
     }
+    if (!records_.empty()) {
+        FrontDesk::Settings desk;
+        desk.data = desk_data();
+        desk.kit_folders = setting_.kit_folders;
+        desk.system_zone = setting_.visit.visit.zone->name();
+        desk.documents = records_;
+        desk.language = setting_.language;
+        // The same pictures on every machine: no stick of its own, and no printer.
+        desk.sticks = [this] { return std::vector<Stick>{{records_, "", "Blue stick"}}; };
+        desk.let_go = [](const Stick&) -> Result<LetGo> { return LetGo::unmounted; };
+        desk.print_service.server = (records_ / "no-print-service").string();
+        desk_ = std::make_unique<FrontDesk>(*kiosk_, desk, clock_);
+    }
     wake_accessibility();
-    window_ = std::make_unique<KioskWindow>(*kiosk_, setting_.size);
+    window_ = std::make_unique<KioskWindow>(*kiosk_, setting_.size, desk_.get());
     if (!window_->ok()) {
         faults_ << window_->take_warnings();
         return false;
@@ -95,6 +127,7 @@ void Player::press(const SeenControl& control)
         settle();
         rect = control.item->mapRectToScene(QRectF(0, 0, control.item->width(), control.item->height()));
     }
+    ++touches_;
     finger(window_->window(), rect.center());
     settle();
 }
@@ -132,6 +165,7 @@ void Player::tap_second()
 
 void Player::tap_anywhere()
 {
+    ++touches_;
     finger(window_->window(), QPointF(window_->window().width() / 2.0, window_->window().height() / 3.0));
     settle();
 }
@@ -180,7 +214,7 @@ void Player::trouble_picture(const char* code)
 {
     fail_opening_ = Problem{Fault::io, code, "", "journal: shown for the tour"};
     kiosk_->reopen();
-    expect(QStringLiteral("trouble"));
+    expect(QLatin1String(code) == QLatin1String(no_visit) ? QStringLiteral("ready") : QStringLiteral("trouble"));
     picture(QStringLiteral("trouble-") + QString::fromLatin1(code).replace(QLatin1Char('_'), QLatin1Char('-')));
 }
 

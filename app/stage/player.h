@@ -2,6 +2,7 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #pragma once
 
+#include "frontdesk/front_desk.h"
 #include "kiosk/clock.h"
 #include "kiosk/kiosk.h"
 #include "stage/observer.h"
@@ -28,6 +29,7 @@ class Player {
         double text_scale = 1.0;
         std::filesystem::path data; ///< journal and records; empty: the journal stays in memory
         QDir pictures;              ///< where the pictures go
+        std::vector<std::filesystem::path> kit_folders; ///< for the front desk
     };
     explicit Player(Setting setting);
     ~Player();
@@ -37,6 +39,9 @@ class Player {
     bool start();
 
     Kiosk& kiosk() { return *kiosk_; }
+    /// The front desk, where records_into() was said: its data folder is below that one.
+    FrontDesk* desk() { return desk_.get(); }
+    std::filesystem::path desk_data() const { return records_ / ".desk"; }
     const Session& session() const { return *kiosk_->session(); }
     SimulatedClock& clock() { return *clock_; }
     /// A label in the language that is spoken.
@@ -68,6 +73,8 @@ class Player {
     QImage picture(const QString& name);
     const QJsonArray& screens() const { return screens_; }
     QStringList& faults() { return faults_; }
+    int touches() const { return touches_; } ///< so far
+    const QDir& pictures() const { return setting_.pictures; }
 
   private:
     void settle();
@@ -75,12 +82,14 @@ class Player {
     Setting setting_;
     std::shared_ptr<SimulatedClock> clock_;
     std::unique_ptr<Kiosk> kiosk_;
+    std::unique_ptr<FrontDesk> desk_;
     std::unique_ptr<KioskWindow> window_;
     QJsonArray screens_;
     QStringList faults_;
     std::filesystem::path records_;
     std::optional<Problem> fail_opening_; ///< the next opening of the journal says so
     int number_ = 0;
+    int touches_ = 0;
 };
 
 /// Writes bytes where they are whole or not at all; a fault otherwise.

@@ -38,6 +38,19 @@ std::filesystem::path assets()
     return std::filesystem::exists(installed) ? installed : std::filesystem::path(EVENFALL_ASSETS_DIR);
 }
 
+/// Where sound comes from: the clinic's own recordings before those that came with the program.
+Sound::Places sounds(const std::filesystem::path& data)
+{
+    const std::filesystem::path above = std::filesystem::path(QCoreApplication::applicationDirPath().toStdString()) / "..";
+    Sound::Places places;
+    const std::filesystem::path module = above / "lib" / "evenfall" / "libevenfall_media.so";
+    if (std::filesystem::exists(module))
+        places.media = media_from(module);
+    places.voices = {data / "voice", above / "share" / "evenfall" / "voice", above / "voice"};
+    places.tones = assets() / "sounds";
+    return places;
+}
+
 /// IANA name of the zone that the system is set to; UTC where it has none that is known here.
 std::string system_zone()
 {
@@ -148,6 +161,7 @@ int play(const Options& options, VisitWithKit visit)
     setting.size = options.size;
     setting.text_scale = options.text_scale;
     setting.pictures = QDir(folder);
+    setting.kit_folders = {assets() / "kits"};
     if (!touring)
         setting.data = folder.toStdString();
     const QStringList faults = touring ? make_tour(setting) : rehearse(setting);
@@ -199,6 +213,7 @@ int show(const Options& options, std::unique_ptr<const VisitWithKit> visit)
         settings.clinic = desk->clinic;
     settings.language = options.language;
     settings.text_scale = options.text_scale;
+    settings.sound = sounds(desk_settings.data);
     Kiosk kiosk(open, settings);
     FrontDesk desk(kiosk, desk_settings, clock);
     // From the first wipe on, or from another visit's being chosen, the file that was named is past.

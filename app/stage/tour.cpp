@@ -4,9 +4,12 @@
 
 #include "answers/questions.h"
 #include "journal/kinds.h"
+#include "base/file.h"
 #include "kiosk/figure_provider.h"
+#include "record/folder.h"
 
 #include <QBuffer>
+#include <QCoreApplication>
 #include <QJsonDocument>
 
 namespace evenfall {
@@ -39,10 +42,34 @@ QString file_name(const std::string& page)
     return name.replace(QLatin1Char('.'), QLatin1Char('-')).replace(QLatin1Char('_'), QLatin1Char('-'));
 }
 
+/// What a practice run has of its own.
+void practice(Player& play)
+{
+    Kiosk& kiosk = play.kiosk();
+    const std::int64_t before = play.session().last_number();
+    play.tap_second();
+    play.picture("practice-begin");
+    bool tape = false;
+    for (const Step& step : play.session().plan().steps) {
+        const bool starts = play.session().starts_recorder(step), first_tape = !tape && step.tape_strips > 0;
+        if (!starts && !first_tape && step.id != "light")
+            continue;
+        tape = tape || first_tape;
+        kiosk.open_page(step.id);
+        play.picture(QStringLiteral("practice-") + file_name(step.id));
+    }
+    kiosk.goOn();
+    play.picture("practice-over");
+    play.tap_main();
+    play.expect("welcome");
+    play.expect_true(!kiosk.practice() && play.session().last_number() == before, QStringLiteral("the practice run left a trace"));
+}
+
 void evening(Player& play)
 {
     const Session& session = play.session();
     play.picture("welcome");
+    practice(play);
     play.tap_main();
     play.picture("first-questions");
     play.tap(play.label("first.some"));
@@ -53,7 +80,7 @@ void evening(Player& play)
     play.expect("call");
     play.tap(play.label("common.back"));
     play.tap_main();
-    bool helped = false;
+    bool helped = false, mirrored = false;
     while (play.kiosk().page() != QLatin1String("bed") && play.faults().isEmpty()) {
         const std::string page = play.session().state().page;
         const Step* step = session.plan().step(page);
@@ -79,6 +106,11 @@ void evening(Player& play)
         } else if (page.starts_with(evening_prefix) || page.starts_with(signal_prefix)) {
             play.kiosk().skip();
             continue;
+        } else if (step && play.kiosk().step().mirrorOffered && !mirrored) {
+            mirrored = true;
+            play.tap_object("mirror");
+            play.picture("mirror-without-a-camera");
+            play.tap_object("close");
         } else if (step && step->phase == Phase::put_on && !helped) {
             helped = true;
             play.tap_second(); // this isn't working
@@ -252,6 +284,119 @@ void morning(Player& play)
     play.picture("skin-again-sore");
 }
 
+/// The clinic's part, with the night that was just played among its records.
+void front_desk(Player& play)
+{
+    FrontDesk& desk = *play.desk();
+    const auto act = [&desk](const char* action) {
+        desk.act(QLatin1String(action));
+        desk.wait();
+        QCoreApplication::processEvents();
+    };
+    const auto type = [&desk](const char* field, const char* text) { desk.edit(QLatin1String(field), QString::fromUtf8(text)); };
+    const QString code = QString::fromStdString(play.session().visit().code);
+    const Visit visit = play.session().visit();
+    const Shelf shelf(play.desk_data());
+    const std::string record = play.session().state().record;
+
+    play.kiosk().askDesk();
+    play.picture("desk-first-pin");
+    type("pin", "271828");
+    type("pin_again", "271829");
+    act("set");
+    play.picture("desk-first-pin-differs");
+    type("pin", "271828");
+    type("pin_again", "271828");
+    act("set");
+    play.picture("desk-tablet-new");
+    type("name", visit.clinic.name.c_str());
+    type("phone", visit.clinic.phone.c_str());
+    type("hours", hours_line(visit.clinic.hours).c_str());
+    type("phone_outside_hours", visit.clinic.phone_outside_hours.c_str());
+    type("emergency", visit.clinic.emergency.c_str());
+    act("save");
+    play.picture("desk-tablet-saved");
+    act("go.visits");
+    play.picture("desk-no-visits");
+    act("go.form");
+    play.picture("desk-form");
+    act("make");
+    play.picture("desk-form-errors");
+    type("code", visit.code.c_str());
+    type("kit", visit.kit.c_str());
+    type("kit_label", visit.kit_label.c_str());
+    type("writing_hand", "right");
+    type("clock", "yes");
+    act("make");
+    play.picture("desk-visit-made");
+    play.expect_true(!record.empty() && copy_record(std::filesystem::path(play.pictures().filePath(QStringLiteral(".records")).toStdString()) / record, shelf.records(visit.code)).ok(),
+                     QStringLiteral("the record cannot be put on the shelf"));
+    act("go.visits");
+    play.picture("desk-visits");
+    desk.openRow("visits", code);
+    play.picture("desk-visit");
+    act("print");
+    play.picture("desk-print");
+    act("back");
+    act("paper");
+    play.picture("desk-paper");
+    type("evening", "2026-10-31");
+    type("by", "KL");
+    act("begin");
+    play.picture("desk-paper-question");
+    play.kiosk().leaveSitting();
+    QCoreApplication::processEvents();
+    act("amend");
+    play.picture("desk-amend");
+    type("by", "KL");
+    type("why", "the patient called");
+    act("begin");
+    play.picture("desk-amend-review");
+    play.kiosk().change("slept");
+    play.kiosk().stepAmount(-15);
+    play.kiosk().goOn();
+    play.kiosk().goOn();
+    while (play.kiosk().screen() == QLatin1String("puzzle"))
+        play.kiosk().leavePuzzle();
+    play.picture("desk-amend-written");
+    play.kiosk().leaveSitting();
+    QCoreApplication::processEvents();
+    play.picture("desk-visit-amended");
+    act("wipe");
+    play.picture("desk-wipe-reasons");
+    act("wipe");
+    play.picture("desk-wipe-reason-missing");
+    act("back");
+    act("out");
+    play.picture("desk-out");
+    act("take");
+    play.picture("desk-out-done");
+    play.expect_true(write_file(shelf.own_kits() / "ours.json", R"({"format": "evenfall.kit/1", "id": "ours"})").ok(), QStringLiteral("no kit file can be written"));
+    act("go.kits");
+    play.picture("desk-kits");
+    desk.openRow("kits", QString::fromStdString((shelf.own_kits() / "ours.json").string()));
+    play.picture("desk-kit-faults");
+    act("back");
+    for (const QVariant& block : desk.page().blocks)
+        if (const DeskBlock kits = block.value<DeskBlock>(); kits.id == QLatin1String("kits"))
+            desk.openRow("kits", kits.rows.back().value<DeskRow>().id);
+    play.picture("desk-kit");
+    act("go.languages");
+    play.picture("desk-languages");
+    act("go.leave");
+    play.kiosk().askDesk();
+    play.picture("desk-pin");
+    for (int guess = 0; guess < 3; ++guess) {
+        type("pin", "000000");
+        act("open");
+    }
+    play.picture("desk-pin-wait");
+    act("forgotten");
+    play.picture("desk-forgotten");
+    act("back");
+    act("leave");
+}
+
 } // namespace
 
 QStringList make_tour(const Player::Setting& setting)
@@ -260,6 +405,8 @@ QStringList make_tour(const Player::Setting& setting)
     // Also what a visit file may leave out.
     own.visit.visit.options.evening_questions = true;
     own.visit.visit.options.signal_check = true;
+    own.visit.visit.options.mirror = true;
+    own.visit.visit.options.narration = true;
     // The tour leaves pictures, and nothing else: what it writes as a record goes to a folder that is
     // taken away again.
     const QString scratch = setting.pictures.filePath(QStringLiteral(".records"));
@@ -271,7 +418,8 @@ QStringList make_tour(const Player::Setting& setting)
     evening(play);
     night(play);
     morning(play);
-    for (const char* trouble : {"disk_full", "read_only", "no_place", "second_copy", "damaged", "sync"})
+    front_desk(play);
+    for (const char* trouble : {"disk_full", "read_only", "no_place", "second_copy", "damaged", "sync", no_visit})
         play.trouble_picture(trouble);
     QDir(scratch).removeRecursively();
     save_figures(setting.pictures, setting.visit.visit.hand, play.faults());

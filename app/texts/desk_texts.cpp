@@ -11,6 +11,9 @@ namespace {
     //: part.
     //% "For clinic staff"
     QT_TRID_NOOP("desk.open"),
+    //: Button on the page that asks for the PIN: back to the patient's pages.
+    //% "Leave"
+    QT_TRID_NOOP("desk.leave"),
     //: Button: back to the clinic's own part of the app.
     //% "Back to the front desk"
     QT_TRID_NOOP("desk.back"),

@@ -20,7 +20,7 @@ namespace {
     //% "Drawing 3, broad"
     QT_TRID_NOOP("welcome.build.broad"),
     //: Beside a shape that widens and narrows with a calm breath, on the pages of the belts.
-    //% "Breathe with the shape. Close the belt when the air is out."
+    //% "Breathe with it. Close the belt when the air is out."
     QT_TRID_NOOP("step.breath_guide"),
     //: Question of the evening. It may be skipped.
     //% "Was today a usual day?"

@@ -73,7 +73,19 @@ namespace {
     //% "Try again"
     QT_TRID_NOOP("trouble.again"),
     //: Said where the voice would be, when there is none.
-    //% "No voice on this tablet"
+    //% "There is no voice on this tablet. All the words are on the page."
     QT_TRID_NOOP("step.no_voice"),
+    //: Answer to "Why no sound?": reading aloud is an option of the visit, and it is off.
+    //% "Reading aloud is switched off for this visit. All the words are on the page."
+    QT_TRID_NOOP("sound.off_for_visit"),
+    //: Answer to "Why no sound?".
+    //% "The tablet finds no speaker. All the words are on the page."
+    QT_TRID_NOOP("sound.no_device"),
+    //: Answer to "Why no sound?".
+    //% "There is no recording of this page. All the words are on the page."
+    QT_TRID_NOOP("sound.no_recording"),
+    //: Answer to "Why no sound?": a recording was there, and could not be played.
+    //% "The recording of this page cannot be played. All the words are on the page."
+    QT_TRID_NOOP("sound.failed"),
 };
 } // namespace

@@ -73,7 +73,8 @@ namespace {
     //% "See that everything is here"
     QT_TRID_NOOP("kit.title"),
     //: Under that title.
-    //% "Lay the parts on a table or on the bed. Compare them with the pictures."
+    //% "Lay the parts on a table or on the bed. Compare them with the pictures. Somebody who helps "
+    //% "you is welcome."
     QT_TRID_NOOP("kit.body"),
     //: Button: nothing is missing.
     //% "Everything is here"
@@ -784,9 +785,6 @@ namespace {
     //% "All notes before it are safe. Try again. If it comes back, write your times on paper and "
     //% "call your clinic. %1"
     QT_TRID_NOOP("trouble.sync.body"),
-    //: Mark on every page of a practice run, which is not kept.
-    //% "Practice"
-    QT_TRID_NOOP("practice.mark"),
 };
 
 } // namespace

@@ -112,6 +112,10 @@ void take(NightState& state, const Entry& entry, Instant at, const std::string& 
         state.skin_again = entry.subject;
     else if (kind == kinds::build)
         state.build = entry.subject;
+    else if (kind == kinds::read_to_me)
+        state.read_to_me = entry.subject == "on";
+    else if (kind == kinds::night_sound)
+        state.night_sound = entry.subject == "on";
     else if (kind == kinds::not_yet)
         take_back_tick(state, entry);
     else if (kind == kinds::signal)

@@ -71,6 +71,8 @@ struct NightState {
     std::vector<SeenLight> lights;             ///< all of them, in order
     std::vector<SignalNote> signal_notes;          ///< of the signal check, in order
     std::string build;                         ///< of the drawn person; empty: not chosen
+    bool read_to_me = false;                   ///< each page is read aloud by itself
+    bool night_sound = false;                  ///< a soft tone with each note of the night
     std::optional<Instant> started_at;         ///< the step that sets the recorder going was done
     std::optional<Instant> lights_out, up_for_day, stopped;
     std::vector<NightNote> notes;              ///< of the night, in order

@@ -237,6 +237,21 @@ std::chrono::minutes start_of_step(const Plan& plan, size_t index, std::chrono::
     return (start % day + day) % day;
 }
 
+std::string last_plug(const Kit& kit, const Plan& plan)
+{
+    if (kit.start.by != StartBy::last_plug)
+        return "";
+    const auto found = std::find_if(plan.steps.rbegin(), plan.steps.rend(), [](const Step& step) { return step.stage == "plug"; });
+    return found == plan.steps.rend() ? "" : found->id;
+}
+
+bool starts_recorder(const Kit& kit, const Plan& plan, const Step& step)
+{
+    return step.id.starts_with("start.") || step.id == last_plug(kit, plan);
+}
+
+bool uses_tape(const Step& step) { return step.tape_strips > 0 || step.id == "ready.tape"; }
+
 TextArg part_name(const Part& part)
 {
     std::string id = "part." + std::string(facts_of(part.kind).name);

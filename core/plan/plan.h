@@ -57,6 +57,13 @@ struct Plan {
 /// Error (refused): a cycle, with the pointer of an "after" in it and every link named.
 Result<Plan> make_plan(const Kit& kit, WritingHand hand);
 
+/// The step that leaves a recorder that starts by its last plug running; empty for other kits.
+std::string last_plug(const Kit& kit, const Plan& plan);
+/// Does this step set the recorder going?
+bool starts_recorder(const Kit& kit, const Plan& plan, const Step& step);
+/// Does this step use tape up: tears it, or sticks it on?
+bool uses_tape(const Step& step);
+
 /// Wall clock time of day at which step `index` begins when bed is at `bed_time`; wraps at midnight.
 std::chrono::minutes start_of_step(const Plan& plan, size_t index, std::chrono::minutes bed_time);
 

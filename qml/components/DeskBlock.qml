@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 // SPDX-FileCopyrightText: Evenfall contributors
-pragma ComponentBehavior: Bound
 import QtQuick
 import Evenfall.Ui
 
 /// One block of a page of the front desk, by its kind: text, heading, caution, field, secret, choice,
-/// check, table, actions, picture. `entry` is what can have the keyboard; null where nothing can.
+/// check, table, actions. `entry` is what can have the keyboard; null where nothing can.
 Item {
     id: root
     required property var block
@@ -30,7 +29,6 @@ Item {
             case "check": return check;
             case "table": return table;
             case "actions": return actions;
-            case "picture": return picture;
             }
             return words;
         }
@@ -151,31 +149,6 @@ Item {
                     enabled: !root.busy
                     onClicked: root.act(item.id)
                 }
-            }
-        }
-    }
-    Component {
-        id: picture
-        Item {
-            readonly property Item entry: null
-            width: root.width
-            height: image.height
-            Rectangle {
-                anchors.fill: image
-                anchors.margins: -1
-                color: "#ffffff"
-                border.color: Theme.edge
-                border.width: 1
-            }
-            Image {
-                id: image
-                width: Math.min(parent.width, Theme.px(620))
-                height: implicitWidth > 0 ? Math.round(width * implicitHeight / implicitWidth) : 0
-                source: root.block.picture ?? ""
-                cache: false
-                mipmap: true
-                Accessible.role: Accessible.Graphic
-                Accessible.name: root.block.pictureText ?? ""
             }
         }
     }

@@ -36,12 +36,21 @@ Item {
             id: box
             anchors { right: parent.right; bottom: parent.bottom }
             width: root.stacked ? parent.width : Math.round(parent.width * 0.68)
-            height: Math.max(Theme.target, input.contentHeight + Theme.px(20))
+            height: Math.max(Theme.target, input.contentHeight + Theme.px(20), hinted.visible ? hinted.height + Theme.px(12) : 0)
             radius: Theme.px(10)
             color: Theme.card
             border.width: Theme.stroke
             border.color: root.error !== "" ? Theme.cautionEdge : Theme.edge
             FocusRing { shown: input.activeFocus; anchors.margins: -Theme.px(4); radius: Theme.px(14) }
+            // The hint stands in the field until something is typed: a form stays one glance long.
+            SmallWords {
+                id: hinted
+                anchors { left: parent.left; right: parent.right; verticalCenter: parent.verticalCenter }
+                anchors { leftMargin: Theme.px(16); rightMargin: Theme.px(16) }
+                visible: root.value === "" && root.hint !== ""
+                text: root.hint
+                Accessible.ignored: true
+            }
             TextInput {
                 id: input
                 objectName: "entry"
@@ -74,8 +83,8 @@ Item {
         anchors { top: row.bottom; topMargin: Theme.px(4); right: parent.right }
         width: box.width
         visible: text !== ""
-        text: root.error !== "" ? root.error : root.hint
-        color: root.error !== "" ? Theme.cautionEdge : Theme.softText
-        font.weight: root.error !== "" ? Font.DemiBold : Font.Normal
+        text: root.error
+        color: Theme.cautionEdge
+        font.weight: Font.DemiBold
     }
 }

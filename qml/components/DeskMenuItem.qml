@@ -10,7 +10,7 @@ T.AbstractButton {
     id: root
     property string key: ""
     property bool chosen: false
-    implicitHeight: Math.max(Theme.target, face.height + Theme.px(16))
+    implicitHeight: Math.max(Theme.target, face.implicitHeight + Theme.px(16))
     implicitWidth: words.implicitWidth + keyWords.implicitWidth + Theme.px(52)
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.MenuItem
@@ -24,7 +24,7 @@ T.AbstractButton {
     }
     contentItem: Item {
         id: face
-        implicitHeight: Math.max(words.height, keyWords.height)
+        implicitHeight: Math.max(words.implicitHeight, keyWords.implicitHeight)
         LabelText {
             id: words
             anchors { left: parent.left; right: keyWords.left; verticalCenter: parent.verticalCenter }

@@ -13,22 +13,38 @@ Column {
     property var columns: []
     property var rows: []
     property string whenEmpty: ""
-    readonly property Item entry: rows.length > 0 && (rows[0].id ?? "") !== "" ? all.itemAt(0) : null
+    readonly property Item entry: all.count > 0 && (rows[0]?.id ?? "") !== "" ? all.itemAt(0) : null
     readonly property bool pictures: rows.length > 0 && (rows[0].figure ?? "") !== ""
     readonly property real figureWidth: pictures ? Theme.px(120) : 0
-    /// Wider where there are more words: shares by the longest cell of each column.
-    readonly property var shares: {
-        const longest = [];
-        for (let c = 0; c < columns.length; ++c) {
-            let most = Math.min(columns[c].length, 14);
-            for (const row of rows)
-                most = Math.max(most, Math.min((row.cells[c] ?? "").length, 60));
-            longest.push(Math.max(5, most));
-        }
-        const sum = longest.reduce((a, b) => a + b, 0);
-        return longest.map(one => one / sum);
+    FontMetrics {
+        id: metrics
+        font.family: Theme.family
+        font.pixelSize: Theme.small
+        font.weight: Font.DemiBold
     }
-    function cellWidth(c: int): real { return (root.width - root.figureWidth - Theme.px(28)) * (shares[c] ?? 0); }
+    /// Each column has room for its longest word; what is left goes where whole cells would need it.
+    readonly property var widths: {
+        const pad = Theme.px(16), all = root.width - root.figureWidth - Theme.px(28);
+        const least = [], wanted = [];
+        for (let c = 0; c < columns.length; ++c) {
+            let word = 0, whole = 0;
+            for (const text of [columns[c], ...rows.map(row => row.cells[c] ?? "")]) {
+                for (const one of text.split(" "))
+                    word = Math.max(word, metrics.advanceWidth(one));
+                whole = Math.max(whole, Math.min(metrics.advanceWidth(text), all * 0.6));
+            }
+            least.push(word + pad);
+            wanted.push(Math.max(whole + pad, word + pad));
+        }
+        const sum = list => list.reduce((a, b) => a + b, 0);
+        const lack = sum(wanted) - sum(least), spare = all - sum(least);
+        if (spare <= 0) // narrower than its words: they break, all alike
+            return least.map(one => one * all / sum(least));
+        if (spare >= lack)
+            return wanted.map(one => one * all / sum(wanted));
+        return least.map((one, c) => one + (wanted[c] - one) * spare / lack);
+    }
+    function cellWidth(c: int): real { return Math.floor(widths[c] ?? 0); }
     signal opened(string row)
 
     SmallWords { width: parent.width; visible: root.rows.length === 0 && root.whenEmpty !== ""; text: root.whenEmpty }

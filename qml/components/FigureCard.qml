@@ -10,6 +10,8 @@ T.AbstractButton {
     id: root
     property string figure: ""
     property string description: ""
+    /// 0 (breathed out) to 1 (breathed in): the body in the picture widens with the breath.
+    property real breath: 0
     focusPolicy: Qt.StrongFocus
     padding: Theme.px(10)
     //: Button with a picture in it: shows the same picture over the whole screen.
@@ -38,5 +40,6 @@ T.AbstractButton {
         text: root.text
         figure: root.figure
         description: root.description
+        breath: root.breath
     }
 }

@@ -10,11 +10,15 @@ Item {
     property string text: ""
     property string figure: ""
     property string description: ""
+    property real breath: 0
     FigureImage {
+        id: drawing
         anchors { left: parent.left; right: parent.right; top: parent.top; bottom: words.top }
         anchors.bottomMargin: Theme.px(6)
         figure: root.figure
         description: root.description
+        // A calm breath widens the chest by a few hundredths; more would look like a balloon.
+        transform: Scale { origin.x: drawing.width / 2; xScale: 1 + 0.035 * root.breath }
     }
     ScriptText {
         id: words

@@ -20,8 +20,15 @@ Item {
     readonly property var ticks: picture.ticks ?? []
     readonly property real from: picture.from ?? 0
     readonly property real length: Math.max(1, (picture.to ?? 1) - from)
-    readonly property bool above: Theme.roomy || !Theme.landscape
-    readonly property real nameWide: above ? 0 : Math.round(width * 0.17)
+    // Names stand before their lanes where the longest one has room there, else above them.
+    FontMetrics {
+        id: metrics
+        font.family: Theme.family
+        font.pixelSize: Theme.small
+    }
+    readonly property real longest: lanes.reduce((most, lane) => Math.max(most, metrics.advanceWidth(lane.name ?? "")), 0) * 1.04
+    readonly property bool above: Theme.roomy || !Theme.landscape || longest > width * 0.27
+    readonly property real nameWide: above ? 0 : Math.max(Math.round(width * 0.12), Math.ceil(longest) + Theme.px(14))
     readonly property real bar: Theme.px(26)
     readonly property real pitch: bar + Theme.px(8) + (above ? Math.round(Theme.small * 1.35) : 0)
     implicitHeight: lanes.length * pitch + Math.round(Theme.small * 1.7)

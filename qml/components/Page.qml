@@ -31,6 +31,11 @@ FocusScope {
     signal main()
     signal second()
     signal back()
+    /// Reading aloud: { offered, canSpeak, speaking, readToMe, reason, ... }
+    property var voice: ({})
+    readonly property bool speakOffered: voice.offered ?? false
+    signal sayAgain()
+    signal stopReading()
 
     /// Height the body has without scrolling.
     readonly property real room: body.height - 2 * body.edge

@@ -4,10 +4,14 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Evenfall.Ui
 
-/// Opens the front desk: at the foot of a page's picture, small, for staff only.
+/// Opens the front desk: in a page's picture, small, for staff only.
 Action {
     objectName: "staff"
-    anchors { left: parent?.left; bottom: parent?.bottom; margins: Theme.px(24) }
+    /// At the head of the picture, where something else has its foot.
+    property bool above: false
+    anchors { left: parent?.left; margins: Theme.px(24) }
+    anchors.top: above ? parent?.top : undefined
+    anchors.bottom: above ? undefined : parent?.bottom
     visible: text !== ""
     kind: "small"
     width: Math.min(implicitWidth, (parent?.width ?? 0) - Theme.px(48))

@@ -15,6 +15,7 @@ Item {
     property string personFigure: ""
     property string personFigureText: ""
     property string paceText: ""
+    property real breath: 0
     signal enlarge()
     PersonPane {
         anchors { left: parent.left; bottom: parent.bottom }
@@ -32,6 +33,7 @@ Item {
         height: root.upright ? parent.height : Math.round(parent.height * 0.52)
         figure: visible ? root.figure : ""
         description: root.figureText
+        breath: root.breath
         onClicked: root.enlarge()
     }
 }

@@ -14,6 +14,8 @@ Column {
     property bool breathing: false
     property real breathPhase: 0
     property string breathText: ""
+    property bool breathSound: false
+    signal breathSoundChosen(bool on)
     spacing: Theme.px(9)
     SmallWords { width: parent.width; text: root.label }
     Title { width: parent.width; text: root.title }
@@ -23,6 +25,8 @@ Column {
         width: parent.width
         phase: root.breathPhase
         text: root.breathText
+        sounding: root.breathSound
+        onSoundChosen: (on) => root.breathSoundChosen(on)
     }
     Item {
         visible: root.rightWhen !== ""

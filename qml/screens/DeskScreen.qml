@@ -10,6 +10,7 @@ import Evenfall.Ui
 /// title, message (what came of the last action; `fault`: it failed), sections and section (the menu),
 /// blocks (see DeskBlock), focusBlock (has the keyboard first), mainAction, busy, busyText
 /// shown: counts the pages that came up
+/// picture, pictureText: beside the blocks, or below them where there is no room
 /// act(id), edited(field, text), opened(table, row)
 FocusScope {
     id: root
@@ -23,6 +24,8 @@ FocusScope {
     property string mainAction: ""
     property bool busy: false
     property string busyText: ""
+    property string picture: ""
+    property string pictureText: ""
     property int shown: 0
     readonly property string mainLabel: ""
     signal act(string id)
@@ -126,7 +129,9 @@ FocusScope {
         }
         ScrollBody {
             id: body
-            anchors { left: parent.left; right: parent.right; top: said.bottom; bottom: parent.bottom }
+            anchors { left: parent.left; top: said.bottom; bottom: parent.bottom }
+            anchors.right: beside.visible ? beside.left : parent.right
+            anchors.rightMargin: beside.visible ? Theme.px(24) : 0
             anchors.topMargin: Theme.px(10)
             spacing: Theme.px(14)
             Repeater {
@@ -143,6 +148,21 @@ FocusScope {
                     onEntered: if (root.mainAction !== "") root.act(root.mainAction)
                 }
             }
+            SheetPicture {
+                visible: root.picture !== "" && root.upright
+                width: parent.width
+                height: visible ? Math.round(width * 1.42) : 0
+                source: root.picture
+                description: root.pictureText
+            }
+        }
+        SheetPicture {
+            id: beside
+            visible: root.picture !== "" && !root.upright
+            anchors { right: parent.right; top: said.bottom; bottom: parent.bottom; topMargin: Theme.px(10) }
+            width: visible ? Math.round(height / 1.42) : 0
+            source: root.picture
+            description: root.pictureText
         }
     }
 }

@@ -6,7 +6,7 @@ import Evenfall.Ui
 
 /// The last page of the evening. What to have done, and that the page will go dark.
 ///
-/// title, lines (list of short sentences), caution, mainLabel; main(), back()
+/// title, lines (list of short sentences), caution, mainLabel; main(), back(), nightSoundChosen(on)
 Page {
     id: root
     required property string title
@@ -15,13 +15,50 @@ Page {
     property bool backVisible: true
     paneShare: Theme.roomy ? 0.2 : 0.28
     paneShareUpright: Theme.roomy ? 0.14 : 0.22
-    pane: Horizon { anchors.fill: parent; hour: "moon" }
-    BackAction {
-        objectName: "back"
-        visible: root.backVisible
-        onClicked: root.back()
+    readonly property bool tileInPane: !upright && !Theme.roomy
+    pane: [
+        Horizon { anchors.fill: parent; hour: "moon" },
+        NightSound {
+            visible: root.tileInPane
+            anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: Theme.px(26) }
+            chosen: root.voice.nightSound ?? false
+            onClicked: root.nightSoundChosen(!chosen)
+        }
+    ]
+    /// What lies over the page: "" or "sound", why there is none.
+    property string shown: ""
+    covered: shown !== ""
+    signal nightSoundChosen(bool on)
+    over: Panel {
+        visible: root.shown !== ""
+        title: root.title
+        body: root.voice.reason ?? ""
+        onClosed: root.shown = ""
+    }
+    TopBar {
+        width: parent.width
+        backVisible: root.backVisible
+        onBack: root.back()
+        SayAction {
+            objectName: "say"
+            visible: root.speakOffered
+            canSpeak: root.voice.canSpeak ?? false
+            speaking: root.voice.speaking ?? false
+            onSay: root.sayAgain()
+            onStop: root.stopReading()
+            onWhy: root.shown = "sound"
+        }
     }
     Title { width: parent.width; text: root.title }
     Lines { width: parent.width; lines: root.lines }
     CautionBox { width: parent.width; text: root.caution }
+    Flow {
+        visible: !root.tileInPane
+        width: parent.width
+        NightSound {
+            width: Math.min(implicitWidth, parent.width)
+            chosen: root.voice.nightSound ?? false
+            onClicked: root.nightSoundChosen(!chosen)
+        }
+    }
 }

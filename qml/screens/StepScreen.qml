@@ -15,7 +15,8 @@ import Evenfall.Ui
 /// personFigure, personFigureText  the whole person who gathers parts
 /// paceText     "In bed by about 10:05 - on time"
 /// canSpeak, speakReason           whether it can be read aloud, and if not, why
-/// breathing, breathPhase (0..1), breathText   the breathing guide of belts
+/// breathing, breathPhase (0..1), breathText   the breathing guide of belts; it sounds while
+/// breathSound, which breathSoundChosen(on) asks for
 Page {
     id: root
     required property string label
@@ -35,13 +36,22 @@ Page {
     property bool breathing: false
     property real breathPhase: 0
     property string breathText: ""
-    signal sayAgain()
+    property bool breathSound: false
+    signal breathSoundChosen(bool on)
+    /// The mirror: offered on this step; there is a camera; what it promises; the item that paints it.
+    property bool mirrorOffered: false
+    property bool mirrorThere: true
+    property string mirrorText: ""
+    property Component mirror: null
+    signal mirrorOpened()
+    signal mirrorClosed()
     signal trouble()
 
-    /// What lies over the page: "", "figure", "why" or "sound".
+    /// What lies over the page: "", "figure", "why", "sound" or "mirror".
     property string shown: ""
     covered: shown !== ""
     onTitleChanged: shown = ""
+    onShownChanged: if (shown === "mirror") mirrorOpened(); else mirrorClosed()
 
     //: Small button on a step: explains why this part is needed.
     //% "Why this?"
@@ -65,16 +75,26 @@ Page {
         personFigure: root.personFigure
         personFigureText: root.personFigureText
         paceText: root.paceText
+        breath: root.breathing ? root.breathPhase : 0
         onEnlarge: root.shown = "figure"
     }
-    over: Panel {
-        visible: root.shown !== ""
+    over: [MirrorPanel {
+        visible: root.shown === "mirror"
+        title: root.title
+        hasCamera: root.mirrorThere
+        picture: root.mirror
+        figure: root.figure
+        description: root.figureText
+        words: root.mirrorText
+        onClosed: root.shown = ""
+    }, Panel {
+        visible: root.shown !== "" && root.shown !== "mirror"
         title: root.title
         body: root.shown === "why" ? root.why : root.shown === "sound" ? root.speakReason : ""
         figure: root.shown === "figure" ? root.figure : ""
         description: root.figureText
         onClosed: root.shown = ""
-    }
+    }]
 
     TopBar {
         id: bar
@@ -88,16 +108,21 @@ Page {
             onClicked: root.shown = "why"
         }
         Action {
-            id: say
+            objectName: "mirror"
+            visible: root.mirrorOffered
+            //: Small button on a step: shows the person by the camera as in a mirror, beside the
+            //: drawing. Nothing of it is kept.
+            //% "Mirror"
+            text: qsTrId("step.mirror")
+            onClicked: root.shown = "mirror"
+        }
+        SayAction {
             objectName: "say"
-            //: Small button on a step: reads the page aloud once more.
-            //% "Say it again"
-            readonly property string again: qsTrId("step.say_again")
-            //: Small button in place of "Say it again" when there is no sound: explains why.
-            //% "Why no sound?"
-            readonly property string silent: qsTrId("step.no_sound")
-            text: root.canSpeak ? say.again : say.silent
-            onClicked: if (root.canSpeak) root.sayAgain(); else root.shown = "sound"
+            canSpeak: root.canSpeak
+            speaking: root.voice.speaking ?? false
+            onSay: root.sayAgain()
+            onStop: root.stopReading()
+            onWhy: root.shown = "sound"
         }
     }
     Item {
@@ -115,6 +140,7 @@ Page {
             width: Math.round(middle.width * 0.36)
             figure: visible ? root.figure : ""
             description: root.figureText
+            breath: root.breathing ? root.breathPhase : 0
             onClicked: root.shown = "figure"
         }
         StepWords {
@@ -128,6 +154,8 @@ Page {
             breathing: root.breathing
             breathPhase: root.breathPhase
             breathText: root.breathText
+            breathSound: root.breathSound
+            onBreathSoundChosen: (on) => root.breathSoundChosen(on)
         }
     }
     CautionBox { id: caution; width: parent.width; text: root.caution }

@@ -10,7 +10,7 @@ import Evenfall.Ui
 /// title, body   a greeting, and how long it will take
 /// languages     list of { code, name }, each name in its own language
 /// language      the code now spoken
-/// languageChosen(code), start()
+/// languageChosen(code), start(), practise(), readingChosen(eachPage)
 Page {
     id: root
     required property string title
@@ -25,6 +25,15 @@ Page {
     property var builds: []
     property string build: ""
     property string buildText: ""
+    /// "Time to start: about 9:25"; empty once that is past
+    property string startText: ""
+    /// Small beside the main action: a practice run by day; empty hides it.
+    property string practiceLabel: ""
+    signal practise()
+    secondLabel: practiceLabel
+    onSecond: practise()
+    mainShare: 0.6
+    signal readingChosen(bool eachPage)
     signal languageChosen(string code)
     signal buildChosen(string id)
     /// For the clinic's staff: small, and away from what the patient needs.
@@ -35,9 +44,17 @@ Page {
     paneShareUpright: 0.3
     centred: true
     spacing: Theme.px(18)
+    /// Where the picture is large enough, the choice lies in it, so that the body need not scroll.
+    readonly property bool tileInPane: !upright && !Theme.roomy
     pane: [
         Horizon { anchors.fill: parent; hour: "dusk" },
-        StaffAction { text: root.staffLabel; onClicked: root.staff() }
+        StaffAction { text: root.staffLabel; above: root.speakOffered && root.tileInPane; onClicked: root.staff() },
+        ReadToMe {
+            visible: root.speakOffered && root.tileInPane
+            anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: Theme.px(26) }
+            chosen: root.voice.readToMe ?? false
+            onClicked: root.readingChosen(!chosen)
+        }
     ]
     onMain: start()
 
@@ -48,6 +65,7 @@ Page {
         width: parent.width
         SmallWords { width: parent.width; text: root.nightLabel }
         SmallWords { width: parent.width; text: root.codeLabel }
+        SmallWords { width: parent.width; visible: text !== ""; text: root.startText }
     }
     Item { width: 1; height: Theme.px(6) }
     Flow {
@@ -59,12 +77,29 @@ Page {
                 required property int index
                 readonly property var item: root.languages[index] ?? ({})
                 objectName: "language-" + (item.code ?? "")
+                least: Theme.target
+                leftPadding: Theme.px(14)
+                rightPadding: Theme.px(14)
                 width: Math.min(implicitWidth, parent.width)
                 text: item.name ?? ""
                 chosen: item.code === root.language
                 onClicked: root.languageChosen(item.code)
             }
         }
+    }
+    Flow {
+        visible: root.speakOffered && !root.tileInPane
+        width: parent.width
+        ReadToMe {
+            width: Math.min(implicitWidth, parent.width)
+            chosen: root.voice.readToMe ?? false
+            onClicked: root.readingChosen(!chosen)
+        }
+    }
+    SmallWords {
+        visible: root.speakOffered && (root.voice.readToMe ?? false) && text !== ""
+        width: parent.width
+        text: root.voice.reason ?? ""
     }
     SmallWords { visible: root.builds.length > 0; width: parent.width; text: root.buildText }
     Flow {

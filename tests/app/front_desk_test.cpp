@@ -451,6 +451,26 @@ TEST_F(FrontDeskTest, ARecordIsChangedBesideTheOldOne_WithWhoAndWhy)
     EXPECT_TRUE(found.records[1].found.problems.empty());
 }
 
+TEST_F(FrontDeskTest, ASittingThatCannotBeOpenedStaysAtTheDeskAndSaysSo)
+{
+    prepared();
+    desk_->openRow("visits", "SM-0417");
+    act("paper");
+    type("evening", "2026-10-31");
+    type("by", "KL");
+    // Somebody else has the journal.
+    const Result<Opened> held = open_journal(shelf().journal("SM-0417"));
+    ASSERT_TRUE(held);
+    act("begin");
+    EXPECT_TRUE(desk_->is_open());
+    EXPECT_EQ(kiosk_->screen(), "desk");
+    EXPECT_TRUE(desk_->page().fault);
+    EXPECT_EQ(message(), text("desk.problem.second_copy"));
+    kiosk_->goOn(); // and nothing of the kiosk moves meanwhile
+    kiosk_->change("slept");
+    EXPECT_EQ(kiosk_->screen(), "desk");
+}
+
 TEST_F(FrontDeskTest, WithoutAChangeNoRecordIsWritten)
 {
     prepared();

@@ -610,7 +610,7 @@ TEST_F(KioskTest, SomethingThatCameOffIsNotedBeforeItIsAskedWhich)
     clock_->pass(hours(2));
     kiosk->wake();
     kiosk->noteOff(); // the second touch
-    ASSERT_EQ(kiosk->night().face, "which_off");
+    ASSERT_EQ(kiosk->night().face, "which");
     ASSERT_EQ(kiosk->session()->state().notes.size(), 1u);
     // Asleep over the question: the page goes dark, the note stands, and the morning asks.
     kiosk->let_time_pass();
@@ -656,14 +656,14 @@ TEST_F(KioskTest, TheOnePartThatIsOffIsBackOnWithOneTouch_AndUndoneAsksWhich)
     EXPECT_EQ(kiosk->night().face, "noted");
     EXPECT_TRUE(kiosk->session()->state().off_now().empty());
     kiosk->undo();
-    EXPECT_EQ(kiosk->night().face, "which_on");
+    EXPECT_EQ(kiosk->night().face, "which");
     EXPECT_EQ(kiosk->session()->state().off_now(), std::set<std::string>{"finger"});
     kiosk->choose("none"); // something else came off
-    EXPECT_EQ(kiosk->night().face, "which_off");
+    EXPECT_EQ(kiosk->night().face, "which");
     kiosk->choose("cannula");
     EXPECT_EQ(kiosk->session()->state().off_now(), (std::set<std::string>{"cannula", "finger"}));
     kiosk->noteOff();
-    EXPECT_EQ(kiosk->night().face, "which_on") << "two are off: which one is asked";
+    EXPECT_EQ(kiosk->night().face, "which") << "two are off: which one is asked";
 }
 
 } // namespace

@@ -52,8 +52,9 @@ class DeskByKeyboard : public testing::Test {
     }
     void TearDown() override
     {
-        if (window_)
+        if (window_) {
             EXPECT_TRUE(window_->take_warnings().isEmpty());
+        }
         window_.reset();
     }
     void settle()

@@ -59,6 +59,7 @@ TEST_P(WholeNight, LeavesARecordThatVerifiesAndThatEdflibReads)
     setting.size = GetParam().size;
     setting.text_scale = GetParam().scale;
     setting.pictures = QDir(folder.path());
+    setting.kit_folders = {EVENFALL_SOURCE_DIR "/assets/kits"};
     setting.data = folder.path().toStdString();
     const QStringList faults = rehearse(setting);
     EXPECT_TRUE(faults.isEmpty()) << faults.join(QLatin1Char('\n')).toStdString();
@@ -99,6 +100,7 @@ TEST(Tour, ShowsEveryScreenWithoutCutText)
     Player::Setting setting;
     setting.visit = demo("marram");
     setting.pictures = QDir(folder.path());
+    setting.kit_folders = {EVENFALL_SOURCE_DIR "/assets/kits"};
     const QStringList faults = make_tour(setting);
     EXPECT_TRUE(faults.isEmpty()) << faults.join(QLatin1Char('\n')).toStdString();
 

@@ -477,6 +477,25 @@ TEST_F(JournalFile, SaysReadOnly_WhenTheJournalItselfCannotBeWritten)
     EXPECT_EQ(bytes_of(file), before);
 }
 
+TEST_F(JournalFile, SaysReadOnly_WhenItBelongsToAnotherUser)
+{
+    if (::geteuid() != 0)
+        GTEST_SKIP() << "only the superuser can give a file away";
+    written(3);
+    const std::string before = bytes_of(file);
+    // The folder is the other user's own, as after a data folder was copied by the superuser.
+    ASSERT_EQ(::chown(folder.path().c_str(), 65534, 65534), 0);
+    const int status = in_another_process([&] {
+        if (::setuid(65534) != 0)
+            return 2;
+        return code_of(file) == "read_only" ? 0 : 1;
+    });
+    EXPECT_EQ(status, 0);
+    EXPECT_EQ(bytes_of(file), before);
+    EXPECT_EQ(std::distance(std::filesystem::directory_iterator(folder.path()), {}), 1)
+        << "not set aside, although the folder would let it";
+}
+
 TEST_F(JournalFile, SaysReadOnly_WhenThereIsNoSuchFolder)
 {
     EXPECT_EQ(code_of(folder / "nowhere/journal.db"), "read_only");

@@ -67,6 +67,19 @@ TEST(NightState, KeepsEverythingThatWasSaidInTheEvening)
     EXPECT_EQ(state.lights.back().at, minute(7));
 }
 
+TEST(NightState, IsReadAndSounds_OnlyWhileThatIsChosen)
+{
+    Story story = begun();
+    EXPECT_FALSE(replay(story.entries()).read_to_me);
+    EXPECT_FALSE(replay(story.entries()).night_sound);
+    story.tell(1, kinds::read_to_me, "on").tell(2, kinds::night_sound, "on");
+    EXPECT_TRUE(replay(story.entries()).read_to_me);
+    EXPECT_TRUE(replay(story.entries()).night_sound);
+    story.tell(3, kinds::read_to_me, "off").tell(4, kinds::night_sound, "off");
+    EXPECT_FALSE(replay(story.entries()).read_to_me);
+    EXPECT_FALSE(replay(story.entries()).night_sound);
+}
+
 TEST(NightState, HasNoAnswerToTheFirstQuestions_UntilOneIsGiven)
 {
     Story story = begun();

@@ -35,7 +35,8 @@ TEST(Visit, LoadsWithItsKit_ForTheDemo)
     EXPECT_EQ(found.visit.clinic.hours[0].days.size(), 5u);
     EXPECT_EQ(found.visit.clinic.hours[0].to, std::chrono::hours(17));
     EXPECT_EQ(found.visit.return_by, "2026-11-03");
-    EXPECT_FALSE(found.visit.options.mirror);
+    EXPECT_TRUE(found.visit.options.mirror);
+    EXPECT_FALSE(found.visit.options.signal_check);
 }
 
 TEST(Visit, NeedsFourHoursOfFlowAndOximetry_WhereTheFileSaysNothing)

@@ -419,6 +419,28 @@ TEST(Plan, CountsTheRidges_WhenAPlugHasThem)
     EXPECT_TRUE(plan.step("cannula.plug")->body.args.empty()) << "a smooth one has none to count";
 }
 
+TEST(Plan, KnowsTheOneStepThatSetsTheRecorderGoing)
+{
+    for (const char* id : {"marram", "heron", "tern"}) {
+        const Kit kit = demo_kit(id);
+        const Plan plan = plan_of(kit);
+        std::vector<std::string> found;
+        for (const Step& step : plan.steps) {
+            if (starts_recorder(kit, plan, step))
+                found.push_back(step.id);
+        }
+        ASSERT_EQ(found.size(), 1u) << id;
+        const Step& step = *plan.step(found[0]);
+        if (kit.start.by == StartBy::last_plug) {
+            EXPECT_EQ(step.stage, "plug") << id;
+            for (size_t i = place(plan, step.id) + 1; i < plan.steps.size(); ++i)
+                EXPECT_NE(plan.steps[i].stage, "plug") << id;
+        } else {
+            EXPECT_EQ(step.phase, Phase::finish) << id;
+        }
+    }
+}
+
 TEST(Plan, ListsEachTextOnce_ForTranslation)
 {
     const std::vector<std::string> ids = all_step_texts();

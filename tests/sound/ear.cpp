@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: Apache-2.0
+// SPDX-FileCopyrightText: Evenfall contributors
+#include "sound/ear.h"
+
+#include <QFile>
+#include <QThread>
+#include <cmath>
+#include <cstdint>
+
+namespace {
+
+constexpr int rate = 16000;
+
+} // namespace
+
+void wait_for(int milliseconds)
+{
+    wait_for(milliseconds, [] { return false; });
+}
+
+Ear::Ear()
+{
+    const QString socket = folder_.filePath(QStringLiteral("socket"));
+    qputenv("XDG_RUNTIME_DIR", folder_.path().toLocal8Bit());
+    qputenv("HOME", folder_.path().toLocal8Bit());
+    server_.setProcessChannelMode(QProcess::MergedChannels);
+    server_.start(QStringLiteral("pulseaudio"),
+                  {QStringLiteral("-n"), QStringLiteral("--daemonize=no"), QStringLiteral("--use-pid-file=no"), QStringLiteral("--exit-idle-time=-1"),
+                   QStringLiteral("--disable-shm=yes"), QStringLiteral("-L"), QStringLiteral("module-native-protocol-unix auth-anonymous=1 socket=%1").arg(socket),
+                   QStringLiteral("-L"), QStringLiteral("module-null-sink sink_name=ear")});
+    if (!server_.waitForStarted()) {
+        trouble_ = QStringLiteral("pulseaudio does not start (Debian package pulseaudio): ") + server_.errorString();
+        return;
+    }
+    for (int tries = 0; tries < 100 && !QFile::exists(socket); ++tries)
+        QThread::msleep(100);
+    if (!QFile::exists(socket))
+        trouble_ = QStringLiteral("pulseaudio opens no socket: ") + QString::fromLocal8Bit(server_.readAll());
+    qputenv("PULSE_SERVER", QByteArray("unix:") + socket.toLocal8Bit());
+}
+
+Ear::~Ear()
+{
+    for (QProcess* process : {&recorder_, &server_}) {
+        process->terminate();
+        if (!process->waitForFinished(3000))
+            process->kill();
+        process->waitForFinished(3000);
+    }
+}
+
+void Ear::begin()
+{
+    recorder_.start(QStringLiteral("parec"), {QStringLiteral("-d"), QStringLiteral("ear.monitor"), QStringLiteral("--format=s16le"), QStringLiteral("--rate=%1").arg(rate),
+                                              QStringLiteral("--channels=1"), QStringLiteral("--latency-msec=50"), QStringLiteral("--raw")});
+    if (!recorder_.waitForStarted())
+        trouble_ = QStringLiteral("parec does not start (Debian package pulseaudio-utils): ") + recorder_.errorString();
+    // The first bytes say that it hears; they are thrown away, so that time begins with what follows.
+    if (!wait_for(10000, [this] { return recorder_.bytesAvailable() > 0; }))
+        trouble_ = QStringLiteral("parec hears nothing: ") + QString::fromLocal8Bit(recorder_.readAllStandardError());
+    recorder_.readAllStandardOutput();
+}
+
+void Ear::end()
+{
+    wait_for(400);
+    recorder_.terminate();
+    recorder_.waitForFinished(5000);
+    const QByteArray bytes = recorder_.readAllStandardOutput();
+    const size_t count = static_cast<size_t>(bytes.size()) / sizeof(std::int16_t);
+    std::vector<std::int16_t> samples(count);
+    std::memcpy(samples.data(), bytes.constData(), count * sizeof(std::int16_t));
+    loudness_.clear();
+    const auto step = static_cast<size_t>(rate * window);
+    for (size_t at = 0; at + step <= count; at += step) {
+        double sum = 0;
+        for (size_t i = at; i < at + step; ++i)
+            sum += static_cast<double>(samples[i]) * samples[i];
+        loudness_.push_back(std::sqrt(sum / static_cast<double>(step)) / 32768);
+    }
+}
+
+double Ear::before() const
+{
+    size_t at = 0;
+    while (at < loudness_.size() && loudness_[at] <= floor)
+        ++at;
+    return static_cast<double>(at) * window;
+}
+
+double Ear::sounding() const
+{
+    size_t last = loudness_.size();
+    while (last > 0 && loudness_[last - 1] <= floor)
+        --last;
+    return last == 0 ? 0 : static_cast<double>(last) * window - before();
+}
+
+bool Ear::silent(double from, double to) const
+{
+    for (size_t at = 0; at < loudness_.size(); ++at) {
+        const double when = static_cast<double>(at) * window;
+        if (when >= from && when < to && loudness_[at] > floor)
+            return false;
+    }
+    return to <= static_cast<double>(loudness_.size()) * window; // unheard is not silent
+}
