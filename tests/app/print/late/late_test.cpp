@@ -9,6 +9,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cstdlib>
+#include <filesystem>
 #include <fstream>
 
 namespace evenfall {
@@ -40,6 +42,30 @@ TEST(PrintModule, ComesAtTheFirstCallAndNotBefore)
     const auto none = print::printers({"/nowhere/socket", std::chrono::seconds(1)});
     ASSERT_FALSE(none);
     EXPECT_EQ(none.problems()[0].code, "no_print_service");
+}
+
+/// The same program in a folder that has no module beside it.
+TEST(PrintModule, WhereItIsMissingEachCallSaysSoAndItsPlace)
+{
+    if (!std::getenv("EVENFALL_WITHOUT_MODULE")) {
+        const test::TemporaryDirectory folder;
+        const std::filesystem::path alone = folder.path() / "bin" / "alone";
+        std::filesystem::create_directory(folder.path() / "bin");
+        std::filesystem::copy_file("/proc/self/exe", alone);
+        const std::string command = "EVENFALL_WITHOUT_MODULE=1 '" + alone.string() +
+                                    "' --gtest_filter=PrintModule.WhereItIsMissing*";
+        EXPECT_EQ(std::system(command.c_str()), 0);
+        return;
+    }
+    const std::string place = "lib/libevenfall_print.so";
+    for (const Problems& problems :
+         {print::summary_pdf(test::long_diary()).problems(), print::page_count("").problems(),
+          print::printers().problems(), print::job_state("front", 1).problems()}) {
+        ASSERT_EQ(problems.size(), 1u);
+        EXPECT_EQ(problems[0].code, "print_not_loaded");
+        EXPECT_EQ(problems[0].fault, Fault::io);
+        EXPECT_NE(problems[0].text.find(place), std::string::npos) << problems[0].text;
+    }
 }
 
 } // namespace
