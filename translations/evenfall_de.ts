@@ -5051,5 +5051,10 @@
         <extracomment>In place of that line while the tablet has no charger.</extracomment>
         <translation>Das Tablet lädt nicht. Stecken Sie jetzt sein Ladegerät ein, damit es die Nacht durchhält.</translation>
     </message>
+    <message id="night.read">
+        <source>Read this to me</source>
+        <extracomment>Night page, large button under advice: reads it aloud. Nothing is read at night without it.</extracomment>
+        <translation>Vorlesen</translation>
+    </message>
 </context>
 </TS>

@@ -5051,5 +5051,10 @@
         <extracomment>In place of that line while the tablet has no charger.</extracomment>
         <translation>La tablette n’est pas en charge. Branchez son chargeur maintenant pour qu’elle tienne toute la nuit.</translation>
     </message>
+    <message id="night.read">
+        <source>Read this to me</source>
+        <extracomment>Night page, large button under advice: reads it aloud. Nothing is read at night without it.</extracomment>
+        <translation>Me lire ceci</translation>
+    </message>
 </context>
 </TS>

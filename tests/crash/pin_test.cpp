@@ -33,9 +33,10 @@ struct {
     bool sticking = false;   ///< ... and all that follow
     int error = EIO;
     bool failed = false;
-    bool no_memory = false;             ///< for the hash
-    std::vector<std::string> order;     ///< what was called, in order
-    std::atomic<long>* begun = nullptr; ///< hashes begun; in memory that outlives a killed process
+    int lock_error = 0;                  ///< for flock
+    long hashes = 0, no_memory_from = 0; ///< the nth hash and all that follow find no memory
+    std::vector<std::string> order;      ///< what was called, in order
+    std::atomic<long>* begun = nullptr;  ///< hashes begun; in memory that outlives a killed process
 } system_calls;
 
 bool fails(const char* what)
@@ -59,6 +60,7 @@ int __real_open(const char* path, int flags, ...);
 ssize_t __real_write(int fd, const void* bytes, size_t size);
 int __real_fsync(int fd);
 int __real_rename(const char* from, const char* to);
+int __real_flock(int fd, int operation);
 int __real_crypto_pwhash(unsigned char* out, unsigned long long size, const char* pin,
                          unsigned long long pin_size, const unsigned char* salt,
                          unsigned long long passes, size_t memory, int algorithm);
@@ -92,6 +94,14 @@ int __wrap_rename(const char* from, const char* to)
     return fails("rename") ? -1 : __real_rename(from, to);
 }
 
+int __wrap_flock(int fd, int operation)
+{
+    if (system_calls.lock_error == 0)
+        return __real_flock(fd, operation);
+    errno = system_calls.lock_error;
+    return -1;
+}
+
 int __wrap_crypto_pwhash(unsigned char* out, unsigned long long size, const char* pin,
                          unsigned long long pin_size, const unsigned char* salt,
                          unsigned long long passes, size_t memory, int algorithm)
@@ -100,7 +110,8 @@ int __wrap_crypto_pwhash(unsigned char* out, unsigned long long size, const char
         system_calls.begun->fetch_add(1);
     if (system_calls.on)
         system_calls.order.emplace_back("hash");
-    if (system_calls.no_memory)
+    ++system_calls.hashes;
+    if (system_calls.no_memory_from != 0 && system_calls.hashes >= system_calls.no_memory_from)
         return -1;
     return __real_crypto_pwhash(out, size, pin, pin_size, salt, passes, memory, algorithm);
 }
@@ -374,7 +385,7 @@ TEST_F(PinCrash, OldOneStays_WhicheverCallFailsWhileItIsChanged)
 
 TEST_F(PinCrash, IsToldAsThat_WhenThereIsNoMemoryForTheHash)
 {
-    system_calls.no_memory = true;
+    system_calls.no_memory_from = 1;
     const Result<PinAnswer> answer = guess("271828", {"boot-1", hours(1)});
     ASSERT_FALSE(answer.ok()) << "not: a wrong PIN";
     EXPECT_EQ(answer.problems()[0].code, "no_memory");
@@ -385,6 +396,27 @@ TEST_F(PinCrash, IsToldAsThat_WhenThereIsNoMemoryForTheHash)
     EXPECT_TRUE(fs::is_empty(other.path()));
     pin = "271828";
     EXPECT_FALSE(DeskLock(folder->path(), cheap).change(pin, next, {"boot-1", hours(1)}).ok());
+}
+
+TEST_F(PinCrash, OldOneStays_WhenThereIsNoMemoryForTheNewOne)
+{
+    std::string pin = "271828", next = "161803";
+    system_calls.hashes = 0;
+    system_calls.no_memory_from = 2; // the old one is looked at
+    const Result<PinAnswer> answer =
+        DeskLock(folder->path(), cheap).change(pin, next, {"boot-1", hours(1)});
+    ASSERT_FALSE(answer.ok());
+    EXPECT_EQ(answer.problems()[0].code, "no_memory");
+    system_calls.no_memory_from = 0;
+    EXPECT_EQ(guess("271828", {"boot-1", hours(1)})->state, PinState::open);
+}
+
+TEST_F(PinCrash, IsAProblemNotBusy_WhenTheSystemHasNoLocks)
+{
+    system_calls.lock_error = ENOLCK;
+    EXPECT_EQ(guess("271828", {"boot-1", hours(1)}).problems()[0].code, "io");
+    system_calls.lock_error = 0;
+    EXPECT_EQ(guess("271828", {"boot-1", hours(1)})->state, PinState::open);
 }
 
 TEST_F(PinCrash, NewDelayMustBeOnDisk_WhenTheMachineWasStartedAgain)

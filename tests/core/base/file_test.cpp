@@ -5,6 +5,7 @@
 #include "base/hash.h"
 #include "core/kit/kits.h"
 
+#include <cerrno>
 #include <csignal>
 #include <sys/resource.h>
 #include <sys/stat.h>
@@ -108,6 +109,40 @@ TEST(File, KeepsTheOldOne_WhenTheDeviceTakesNoMore)
     EXPECT_EQ(status, 0);
     EXPECT_EQ(bytes_of(folder / "one"), "old");
     EXPECT_EQ(files_in(folder.path()), 1u);
+}
+
+TEST(File, GivesItsFirstBytes)
+{
+    ScratchFolder folder;
+    ASSERT_TRUE(write_file(folder / "ten", "0123456789").ok());
+    EXPECT_EQ(*read_file_start(folder / "ten", 4), "0123");
+    EXPECT_EQ(*read_file_start(folder / "ten", 40), "0123456789");
+    EXPECT_EQ(read_file_start(folder / "nothing", 4).problems()[0].code, "no_place");
+    EXPECT_EQ(read_file_start(folder.path(), 4).problems()[0].code, "io") << "a folder";
+}
+
+TEST(File, LiesWhereTheProgramIs_WhenItsPathNamesNoFolder)
+{
+    ScratchFolder folder;
+    const pid_t child = ::fork();
+    if (child == 0)
+        ::_exit(::chdir(folder.path().c_str()) == 0 && write_file("one", "x").ok() ? 0 : 1);
+    int status = -1;
+    ::waitpid(child, &status, 0);
+    EXPECT_EQ(status, 0);
+    EXPECT_EQ(bytes_of(folder / "one"), "x");
+}
+
+TEST(IoProblem, SaysWhatCanBeDone)
+{
+    const auto code = [](int error) { return io_problem("cannot write", "/some/file", error).code; };
+    for (const int error : {ENOSPC, EDQUOT})
+        EXPECT_EQ(code(error), "disk_full");
+    for (const int error : {EROFS, EACCES, EPERM})
+        EXPECT_EQ(code(error), "read_only");
+    for (const int error : {ENOENT, ENOTDIR, ENODEV, ENXIO})
+        EXPECT_EQ(code(error), "no_place");
+    EXPECT_EQ(code(EIO), "io");
 }
 
 TEST(Folder, CannotBeSynced_WhenItIsNone)

@@ -232,6 +232,20 @@ TEST_F(Pin, IsDamaged_WhenTheFileAsksForLessWorkOrFarTooMuch)
         EXPECT_EQ(answer.found[0].at, std::string("/argon2id/") + key);
         put(sound);
     }
+    for (const char* key : {"salt", "hash"}) {
+        const std::string sound = bytes_of(file), right = content()["argon2id"][key];
+        for (const std::string& value :
+             {right.substr(2), right + "00", right.substr(1) + "g", right.substr(1) + " "}) {
+            Json changed = content();
+            changed["argon2id"][key] = value;
+            put(changed.dump());
+            const PinAnswer answer = check("271828", at(hours(1)));
+            ASSERT_EQ(answer.found.size(), 1u) << key;
+            EXPECT_EQ(answer.found[0].code, "bad_hex");
+            EXPECT_EQ(answer.found[0].text.find(value), std::string::npos);
+            put(sound);
+        }
+    }
     // A sound file of a cheaper cost is refused by the real lock.
     EXPECT_EQ(DeskLock(folder.path()).look(at(hours(1)))->state, PinState::damaged);
 }
@@ -475,9 +489,10 @@ TEST_F(Pin, IsForgotten_WithAllThatAKillLeft)
     ASSERT_TRUE(first().ok());
     std::ofstream(folder / ".desk.lock.12345.part") << bytes_of(file);
     std::ofstream(folder / ".other.part") << "x";
+    std::ofstream(folder / ".desk.lock.note") << "x";
     std::ofstream(folder / "night.json") << "x";
     ASSERT_TRUE(lock.forget().ok());
-    EXPECT_EQ(std::distance(std::filesystem::directory_iterator(folder.path()), {}), 2)
+    EXPECT_EQ(std::distance(std::filesystem::directory_iterator(folder.path()), {}), 3)
         << "only ours goes";
     EXPECT_EQ(look(at(hours(1))).state, PinState::none);
     put("damaged");
