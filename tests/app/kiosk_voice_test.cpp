@@ -94,7 +94,6 @@ class KioskVoice : public testing::Test {
     std::unique_ptr<Kiosk> kiosk()
     {
         Kiosk::Settings settings;
-        settings.records = folder.path().toStdString();
         settings.sound.voices = {folder.path().toStdString() + "/own", voices()};
         settings.sound.tones = EVENFALL_SOURCE_DIR "/assets/sounds";
         if (has_module)
@@ -107,7 +106,7 @@ class KioskVoice : public testing::Test {
                 Result<Opened> journal = open_journal(std::filesystem::path(folder.path().toStdString()) / "journal.db");
                 if (!journal)
                     return journal.problems();
-                return Session::begin(visit, std::move(journal->journal), clock);
+                return Session::begin({visit, std::move(journal->journal), folder.path().toStdString()}, clock);
             },
             settings);
     }

@@ -18,7 +18,7 @@ struct KioskThatSounds {
         EXPECT_TRUE(visit.ok());
         visit->visit.options.narration = true;
         clock = std::make_shared<SimulatedClock>(Instant(std::chrono::sys_days(std::chrono::year(2026) / 10 / 31) + std::chrono::hours(18)));
-        const auto open = [this, visit = *visit]() -> Result<std::unique_ptr<Session>> { return Session::begin(visit, make_memory_journal(), clock); };
+        const auto open = [this, visit = *visit]() -> Result<std::unique_ptr<Session>> { return Session::begin({visit, make_memory_journal(), {}}, clock); };
         {
             // When the evening should begin is the plan's business: the clock is set from it.
             const Result<std::unique_ptr<Session>> session = open();
