@@ -36,11 +36,12 @@ T.AbstractButton {
             font.weight: root.chosen ? Font.Bold : Font.Medium
             Accessible.ignored: true
         }
-        LabelText {
+        ScriptText {
             id: keyWords
             anchors { right: parent.right; rightMargin: Theme.px(14); verticalCenter: parent.verticalCenter }
             text: root.key
-            size: Theme.small
+            wrapMode: Text.NoWrap
+            font.pixelSize: Theme.small
             color: root.chosen ? Theme.accentText : Theme.softText
             Accessible.ignored: true
         }

@@ -40,7 +40,7 @@ Page {
     property string staffLabel: ""
     signal staff()
 
-    paneShare: Theme.roomy ? 0.2 : 0.36
+    paneShare: Theme.roomy ? 0.2 : 0.29
     paneShareUpright: 0.3
     centred: true
     spacing: Theme.px(18)

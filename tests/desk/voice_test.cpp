@@ -64,8 +64,9 @@ TEST_F(DeskVoice, ListsTheSameTextsInEveryLanguage_EachByTheHashOfItsWords) {
     std::map<std::string, std::set<std::string>> ids;
     for (const Line& line : list(path("out/texts.csv"))) {
         ids[line.language].insert(line.id);
-        if (line.text.find('"') == std::string::npos)
+        if (line.text.find('"') == std::string::npos) {
             EXPECT_EQ(line.file, line.id + "-" + sha256_hex(line.text).substr(0, 8));
+        }
     }
     EXPECT_GE(ids.size(), 3u);
     for (const auto& [language, found] : ids) {
