@@ -112,8 +112,8 @@ Item {
                 id: error
                 anchors.top: tile.bottom
                 width: parent.width
-                text: root.block.error ?? ""
-                color: Theme.cautionEdge
+                text: (root.block.error ?? "") === "" ? "" : "⚠ " + root.block.error
+                color: Theme.text
                 font.weight: Font.DemiBold
             }
         }

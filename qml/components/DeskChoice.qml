@@ -68,8 +68,8 @@ Item {
         anchors { top: flow.bottom; topMargin: Theme.px(4); right: parent.right }
         width: flow.width
         visible: text !== ""
-        text: root.error
-        color: Theme.cautionEdge
+        text: root.error === "" ? "" : "⚠ " + root.error
+        color: Theme.text
         font.weight: Font.DemiBold
     }
 }

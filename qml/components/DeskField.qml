@@ -72,7 +72,6 @@ Item {
                 Accessible.role: Accessible.EditableText
                 Accessible.name: root.label
                 Accessible.description: root.error !== "" ? root.error : root.hint
-                Accessible.passwordEdit: root.secret
                 onTextEdited: root.edited(text)
                 onAccepted: root.entered()
             }
@@ -83,8 +82,8 @@ Item {
         anchors { top: row.bottom; topMargin: Theme.px(4); right: parent.right }
         width: box.width
         visible: text !== ""
-        text: root.error
-        color: Theme.cautionEdge
+        text: root.error === "" ? "" : "⚠ " + root.error
+        color: Theme.text
         font.weight: Font.DemiBold
     }
 }

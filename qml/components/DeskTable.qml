@@ -13,7 +13,7 @@ Column {
     property var columns: []
     property var rows: []
     property string whenEmpty: ""
-    readonly property Item entry: all.count > 0 && (rows[0]?.id ?? "") !== "" ? all.itemAt(0) : null
+    readonly property Item entry: all.count > 0 && (rows[0]?.id ?? "") !== "" ? all.itemAt(0)?.["button"] ?? null : null
     readonly property bool pictures: rows.length > 0 && (rows[0].figure ?? "") !== ""
     readonly property real figureWidth: pictures ? Theme.px(120) : 0
     FontMetrics {
@@ -71,57 +71,68 @@ Column {
     Repeater {
         id: all
         model: root.rows.length
-        T.AbstractButton {
+        Item {
             id: row
             required property int index
             readonly property var item: root.rows[index] ?? ({})
             readonly property bool opens: (item.id ?? "") !== ""
-            objectName: "row-" + (item.id ?? "")
+            readonly property Item button: opener
             width: root.width
-            implicitHeight: Math.max(opens ? Theme.target : Theme.px(40), cells.height + Theme.px(12), root.pictures ? root.figureWidth : 0)
-            enabled: true
-            focusPolicy: opens ? Qt.StrongFocus : Qt.NoFocus
-            text: (item.cells ?? []).join(", ")
-            Accessible.role: opens ? Accessible.Button : Accessible.StaticText
-            Accessible.name: text
-            onClicked: if (opens) root.opened(item.id)
-            Keys.onReturnPressed: (event) => { if (!event.isAutoRepeat) row.clicked(); }
-            Keys.onEnterPressed: (event) => { if (!event.isAutoRepeat) row.clicked(); }
-            Keys.onDownPressed: if (index + 1 < all.count) (all.itemAt(index + 1) as Item).forceActiveFocus(Qt.TabFocusReason)
-            Keys.onUpPressed: if (index > 0) (all.itemAt(index - 1) as Item).forceActiveFocus(Qt.TabFocusReason)
-            background: Rectangle {
+            height: Math.max(opens ? Theme.target : Theme.px(40), cells.height + Theme.px(12), root.pictures ? root.figureWidth : 0)
+            Rectangle {
+                anchors.fill: parent
                 color: row.item.marked ? Theme.caution : row.index % 2 ? "transparent" : Theme.card
                 radius: Theme.px(6)
-                FocusRing { shown: row.visualFocus; anchors.margins: 0; radius: Theme.px(8) }
             }
-            contentItem: Item {
-                FigureImage {
-                    visible: root.pictures
-                    width: root.figureWidth - Theme.px(14)
-                    height: width
-                    x: Theme.px(8)
-                    anchors.verticalCenter: parent.verticalCenter
-                    figure: root.pictures && (row.item.figure ?? "") !== "" ? "image://figure/" + row.item.figure + "?tone=light" : ""
-                }
-                Row {
-                    id: cells
-                    x: Theme.px(14) + root.figureWidth
-                    anchors.verticalCenter: parent.verticalCenter
-                    Repeater {
-                        model: (row.item.cells ?? []).length
-                        SmallWords {
-                            required property int index
-                            width: root.cellWidth(index)
-                            rightPadding: Theme.px(12)
-                            color: Theme.text
-                            font.weight: index === 0 && row.opens ? Font.DemiBold : Font.Normal
-                            text: row.item.cells[index] ?? ""
-                            visible: true
-                            Accessible.ignored: row.opens
-                        }
+            FigureImage {
+                visible: root.pictures
+                width: root.figureWidth - Theme.px(14)
+                height: width
+                x: Theme.px(8)
+                anchors.verticalCenter: parent.verticalCenter
+                figure: root.pictures && (row.item.figure ?? "") !== "" ? "image://figure/" + row.item.figure + "?tone=light" : ""
+            }
+            Row {
+                id: cells
+                x: Theme.px(14) + root.figureWidth
+                anchors.verticalCenter: parent.verticalCenter
+                Repeater {
+                    model: (row.item.cells ?? []).length
+                    SmallWords {
+                        required property int index
+                        width: root.cellWidth(index)
+                        rightPadding: Theme.px(12)
+                        color: Theme.text
+                        font.weight: index === 0 && row.opens ? Font.DemiBold : Font.Normal
+                        text: row.item.cells[index] ?? ""
+                        visible: true
+                        Accessible.ignored: row.opens
                     }
                 }
             }
+            T.AbstractButton {
+                id: opener
+                objectName: "row-" + (row.item.id ?? "")
+                anchors.fill: parent
+                visible: row.opens
+                focusPolicy: Qt.StrongFocus
+                text: (row.item.cells ?? []).join(", ")
+                Accessible.role: Accessible.Button
+                Accessible.name: text
+                onClicked: root.opened(row.item.id)
+                Keys.onReturnPressed: (event) => { if (!event.isAutoRepeat) opener.clicked(); }
+                Keys.onEnterPressed: (event) => { if (!event.isAutoRepeat) opener.clicked(); }
+                Keys.onDownPressed: root.go(row.index + 1)
+                Keys.onUpPressed: root.go(row.index - 1)
+                background: Item {
+                    FocusRing { shown: opener.visualFocus; anchors.margins: 0; radius: Theme.px(8) }
+                }
+            }
         }
+    }
+    function go(to: int) {
+        const row = all.itemAt(to);
+        if (row)
+            (row["button"] as Item).forceActiveFocus(Qt.TabFocusReason);
     }
 }
