@@ -79,6 +79,8 @@ void Kiosk::stepWidth(int by)
 
 std::optional<long> Kiosk::amount_minutes() const
 {
+    if (!session_)
+        return std::nullopt;
     const std::string asked = question();
     if (const Json* open = session_->state().draft(asked); open && open->is_number_integer())
         return open->get<long>();
@@ -89,6 +91,8 @@ std::optional<long> Kiosk::amount_minutes() const
 
 std::string Kiosk::comment_text() const
 {
+    if (!session_)
+        return "";
     if (const Json* open = session_->state().draft(questions::comment); open && open->is_string())
         return open->get<std::string>();
     return session_->morning().comment.value.value_or("");

@@ -328,6 +328,7 @@ void front_desk(Player& play)
     type("writing_hand", "right");
     type("clock", "yes");
     act("make");
+    play.expect_true(shelf.codes() && shelf.codes()->size() == 1, QStringLiteral("the front desk makes no visit: ") + desk.page().message);
     play.picture("desk-visit-made");
     play.expect_true(!record.empty() && copy_record(std::filesystem::path(play.pictures().filePath(QStringLiteral(".records")).toStdString()) / record, shelf.records(visit.code)).ok(),
                      QStringLiteral("the record cannot be put on the shelf"));
@@ -351,6 +352,9 @@ void front_desk(Player& play)
     type("by", "KL");
     type("why", "the patient called");
     act("begin");
+    play.expect("review");
+    if (!play.faults().isEmpty())
+        return;
     play.picture("desk-amend-review");
     play.kiosk().change("slept");
     play.kiosk().stepAmount(-15);
@@ -418,7 +422,8 @@ QStringList make_tour(const Player::Setting& setting)
     evening(play);
     night(play);
     morning(play);
-    front_desk(play);
+    if (play.faults().isEmpty())
+        front_desk(play);
     for (const char* trouble : {"disk_full", "read_only", "no_place", "second_copy", "damaged", "sync", no_visit})
         play.trouble_picture(trouble);
     QDir(scratch).removeRecursively();

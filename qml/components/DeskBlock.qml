@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // SPDX-FileCopyrightText: Evenfall contributors
+pragma ComponentBehavior: Bound
 import QtQuick
 import Evenfall.Ui
 
@@ -9,146 +10,121 @@ Item {
     id: root
     required property var block
     property bool busy: false
-    readonly property Item entry: (loader.item as Item)?.entry ?? null
+    readonly property string kind: block.kind ?? ""
+    readonly property bool typed: kind === "field" || kind === "secret"
+    readonly property Item entry: findEntry(buttons.count)
+    function findEntry(count: int): Item {
+        switch (kind) {
+        case "field":
+        case "secret": return field.entry as Item;
+        case "choice": return choice.entry as Item;
+        case "check": return tile as Item;
+        case "table": return table.entry as Item;
+        case "actions": return count > 0 ? buttons.itemAt(0) as Item : null;
+        }
+        return null;
+    }
     signal act(string id)
     signal edited(string field, string text)
     signal opened(string table, string row)
     signal entered()
-    height: loader.item ? (loader.item as Item).height : 0
+    height: kind === "heading" ? heading.height + Theme.px(8) : kind === "caution" ? caution.height : typed ? field.height
+            : kind === "choice" ? choice.height : kind === "check" ? check.height : kind === "table" ? table.height
+            : kind === "actions" ? actions.height : words.height
 
-    Loader {
-        id: loader
-        width: parent.width
-        sourceComponent: {
-            switch (root.block.kind ?? "") {
-            case "heading": return heading;
-            case "caution": return caution;
-            case "field":
-            case "secret": return field;
-            case "choice": return choice;
-            case "check": return check;
-            case "table": return table;
-            case "actions": return actions;
-            }
-            return words;
-        }
-    }
-    Component {
+    SmallWords {
         id: words
-        Item {
-            readonly property Item entry: null
-            width: root.width
-            height: text.height
-            SmallWords { id: text; width: parent.width; color: Theme.text; text: root.block.text ?? "" }
-        }
+        visible: root.kind === "text"
+        width: parent.width
+        color: Theme.text
+        text: visible ? root.block.text ?? "" : ""
     }
-    Component {
+    Words {
         id: heading
-        Item {
-            readonly property Item entry: null
-            width: root.width
-            height: text.height + Theme.px(8)
-            Words {
-                id: text
-                anchors.bottom: parent.bottom
-                width: parent.width
-                heading: true
-                font.weight: Font.DemiBold
-                text: root.block.text ?? ""
-            }
-        }
+        visible: root.kind === "heading"
+        y: Theme.px(8)
+        width: parent.width
+        heading: true
+        font.weight: Font.DemiBold
+        text: visible ? root.block.text ?? "" : ""
     }
-    Component {
+    CautionBox {
         id: caution
-        Item {
-            readonly property Item entry: null
-            width: root.width
-            height: box.height
-            CautionBox { id: box; width: parent.width; text: root.block.text ?? "" }
-        }
+        width: parent.width
+        text: root.kind === "caution" ? root.block.text ?? "" : ""
     }
-    Component {
+    DeskField {
         id: field
-        DeskField {
-            width: root.width
-            secret: root.block.kind === "secret"
-            label: root.block.label ?? ""
-            value: root.block.text ?? ""
-            hint: root.block.hint ?? ""
-            error: root.block.error ?? ""
-            objectName: "field-" + (root.block.id ?? "")
-            onEdited: (text) => root.edited(root.block.id, text)
-            onEntered: root.entered()
-        }
+        visible: root.typed
+        width: parent.width
+        objectName: "field-" + (root.block.id ?? "")
+        secret: root.kind === "secret"
+        label: root.block.label ?? ""
+        value: root.typed ? root.block.text ?? "" : ""
+        hint: root.block.hint ?? ""
+        error: root.block.error ?? ""
+        onEdited: (text) => root.edited(root.block.id, text)
+        onEntered: root.entered()
     }
-    Component {
+    DeskChoice {
         id: choice
-        DeskChoice {
-            width: root.width
-            label: root.block.label ?? ""
-            value: root.block.text ?? ""
-            error: root.block.error ?? ""
-            options: root.block.options ?? []
-            onChosen: (id) => root.edited(root.block.id, id)
-        }
+        visible: root.kind === "choice"
+        width: parent.width
+        label: root.block.label ?? ""
+        value: root.block.text ?? ""
+        error: root.block.error ?? ""
+        options: visible ? root.block.options ?? [] : []
+        onChosen: (id) => root.edited(root.block.id, id)
     }
-    Component {
+    Column {
         id: check
-        Item {
-            readonly property Item entry: tile
-            width: root.width
-            height: tile.height + (error.visible ? error.height : 0)
-            ChoiceTile {
-                id: tile
-                least: Theme.target
-                objectName: "check-" + (root.block.id ?? "")
-                width: Math.min(implicitWidth, parent.width)
-                square: true
-                text: root.block.label ?? ""
-                chosen: root.block.text === "yes"
-                onClicked: root.edited(root.block.id, chosen ? "no" : "yes")
-            }
-            SmallWords {
-                id: error
-                anchors.top: tile.bottom
-                width: parent.width
-                text: (root.block.error ?? "") === "" ? "" : "⚠ " + root.block.error
-                color: Theme.text
-                font.weight: Font.DemiBold
-            }
+        visible: root.kind === "check"
+        width: parent.width
+        ChoiceTile {
+            id: tile
+            least: Theme.target
+            objectName: "check-" + (root.block.id ?? "")
+            width: Math.min(implicitWidth, parent.width)
+            square: true
+            text: root.block.label ?? ""
+            chosen: root.block.text === "yes"
+            onClicked: root.edited(root.block.id, chosen ? "no" : "yes")
+        }
+        SmallWords {
+            width: parent.width
+            text: (root.block.error ?? "") === "" ? "" : "⚠ " + root.block.error
+            color: Theme.text
+            font.weight: Font.DemiBold
         }
     }
-    Component {
+    DeskTable {
         id: table
-        DeskTable {
-            width: root.width
-            columns: root.block.columns ?? []
-            rows: root.block.rows ?? []
-            whenEmpty: root.block.text ?? ""
-            onOpened: (row) => root.opened(root.block.id, row)
-        }
+        visible: root.kind === "table"
+        width: parent.width
+        columns: root.block.columns ?? []
+        rows: visible ? root.block.rows ?? [] : []
+        whenEmpty: visible ? root.block.text ?? "" : ""
+        onOpened: (row) => root.opened(root.block.id, row)
     }
-    Component {
+    Flow {
         id: actions
-        Flow {
-            readonly property Item entry: buttons.count > 0 ? buttons.itemAt(0) : null
-            width: root.width
-            spacing: Theme.px(12)
-            Repeater {
-                id: buttons
-                model: (root.block.options ?? []).length
-                Action {
-                    required property int index
-                    readonly property var item: root.block.options[index] ?? ({})
-                    objectName: "act-" + (item.id ?? "")
-                    kind: item.main ? "main" : "small"
-                    implicitHeight: Math.max(Theme.target, contentItem.implicitHeight + topPadding + bottomPadding)
-                    textSize: Theme.small
-                    width: Math.min(implicitWidth, parent.width)
-                    text: item.label ?? ""
-                    enabled: !root.busy
-                    onClicked: root.act(item.id)
-                }
+        visible: root.kind === "actions"
+        width: parent.width
+        spacing: Theme.px(12)
+        Repeater {
+            id: buttons
+            model: root.kind === "actions" ? (root.block.options ?? []).length : 0
+            Action {
+                required property int index
+                readonly property var item: root.block.options[index] ?? ({})
+                objectName: "act-" + (item.id ?? "")
+                kind: item.main ? "main" : "small"
+                implicitHeight: Math.max(Theme.target, contentItem.implicitHeight + topPadding + bottomPadding)
+                textSize: Theme.small
+                width: Math.min(implicitWidth, actions.width)
+                text: item.label ?? ""
+                enabled: !root.busy
+                onClicked: root.act(item.id)
             }
         }
     }

@@ -2,7 +2,6 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Templates as T
 import Evenfall.Ui
 
 /// Rows under their heads. A row with an id is a button; up and down move between rows.
@@ -13,7 +12,7 @@ Column {
     property var columns: []
     property var rows: []
     property string whenEmpty: ""
-    readonly property Item entry: all.count > 0 && (rows[0]?.id ?? "") !== "" ? all.itemAt(0)?.["button"] ?? null : null
+    readonly property Item entry: all.count > 0 && (rows[0]?.id ?? "") !== "" ? (all.itemAt(0) as DeskRow)?.opener ?? null : null
     readonly property bool pictures: rows.length > 0 && (rows[0].figure ?? "") !== ""
     readonly property real figureWidth: pictures ? Theme.px(120) : 0
     FontMetrics {
@@ -71,68 +70,21 @@ Column {
     Repeater {
         id: all
         model: root.rows.length
-        Item {
-            id: row
+        DeskRow {
             required property int index
-            readonly property var item: root.rows[index] ?? ({})
-            readonly property bool opens: (item.id ?? "") !== ""
-            readonly property Item button: opener
             width: root.width
-            height: Math.max(opens ? Theme.target : Theme.px(40), cells.height + Theme.px(12), root.pictures ? root.figureWidth : 0)
-            Rectangle {
-                anchors.fill: parent
-                color: row.item.marked ? Theme.caution : row.index % 2 ? "transparent" : Theme.card
-                radius: Theme.px(6)
-            }
-            FigureImage {
-                visible: root.pictures
-                width: root.figureWidth - Theme.px(14)
-                height: width
-                x: Theme.px(8)
-                anchors.verticalCenter: parent.verticalCenter
-                figure: root.pictures && (row.item.figure ?? "") !== "" ? "image://figure/" + row.item.figure + "?tone=light" : ""
-            }
-            Row {
-                id: cells
-                x: Theme.px(14) + root.figureWidth
-                anchors.verticalCenter: parent.verticalCenter
-                Repeater {
-                    model: (row.item.cells ?? []).length
-                    SmallWords {
-                        required property int index
-                        width: root.cellWidth(index)
-                        rightPadding: Theme.px(12)
-                        color: Theme.text
-                        font.weight: index === 0 && row.opens ? Font.DemiBold : Font.Normal
-                        text: row.item.cells[index] ?? ""
-                        visible: true
-                        Accessible.ignored: row.opens
-                    }
-                }
-            }
-            T.AbstractButton {
-                id: opener
-                objectName: "row-" + (row.item.id ?? "")
-                anchors.fill: parent
-                visible: row.opens
-                focusPolicy: Qt.StrongFocus
-                text: (row.item.cells ?? []).join(", ")
-                Accessible.role: Accessible.Button
-                Accessible.name: text
-                onClicked: root.opened(row.item.id)
-                Keys.onReturnPressed: (event) => { if (!event.isAutoRepeat) opener.clicked(); }
-                Keys.onEnterPressed: (event) => { if (!event.isAutoRepeat) opener.clicked(); }
-                Keys.onDownPressed: root.go(row.index + 1)
-                Keys.onUpPressed: root.go(row.index - 1)
-                background: Item {
-                    FocusRing { shown: opener.visualFocus; anchors.margins: 0; radius: Theme.px(8) }
-                }
-            }
+            item: root.rows[index] ?? ({})
+            widths: root.widths
+            figureWidth: root.figureWidth
+            shaded: index % 2 === 0
+            onOpened: root.opened(item.id)
+            onUp: root.go(index - 1)
+            onDown: root.go(index + 1)
         }
     }
     function go(to: int) {
-        const row = all.itemAt(to);
+        const row = all.itemAt(to) as DeskRow;
         if (row)
-            (row["button"] as Item).forceActiveFocus(Qt.TabFocusReason);
+            row.opener.forceActiveFocus(Qt.TabFocusReason);
     }
 }

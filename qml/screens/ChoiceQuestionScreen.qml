@@ -17,6 +17,7 @@ QuestionPage {
     signal chosen(string id)
     readonly property bool pictures: options.length > 0 && (options[0].figure ?? "") !== ""
     Flow {
+        id: tiles
         visible: root.pictures
         width: parent.width
         spacing: Theme.px(14)
@@ -28,7 +29,7 @@ QuestionPage {
                 readonly property var item: root.options[index] ?? ({})
                 objectName: "option-" + (item.id ?? "")
                 single: true
-                width: Math.floor((parent.width - (parent.across - 1) * parent.spacing) / parent.across)
+                width: Math.floor((tiles.width - (tiles.across - 1) * tiles.spacing) / tiles.across)
                 text: item.text ?? ""
                 figure: item.figure ?? ""
                 done: root.selected.indexOf(item.id) >= 0
