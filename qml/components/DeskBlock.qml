@@ -116,7 +116,7 @@ Item {
             model: root.kind === "actions" ? (root.block.options ?? []).length : 0
             Action {
                 required property int index
-                readonly property var item: root.block.options[index] ?? ({})
+                readonly property var item: (root.block.options ?? [])[index] ?? ({})
                 objectName: "act-" + (item.id ?? "")
                 kind: item.main ? "main" : "small"
                 implicitHeight: Math.max(Theme.target, contentItem.implicitHeight + topPadding + bottomPadding)

@@ -94,6 +94,7 @@ TEST_F(DeskVoice, SpeaksAClinicsOwnWords_AndOnlyWhatHasNoFileYet) {
     }
     std::ofstream(path("visit.json")) << visit;
     // What was spoken at build time serves as it is: the same words have the same name.
+    fs::create_directories(folder.path() / "out");
     fs::copy(EVENFALL_BINARY_DIR "/voice/es", folder.path() / "out" / "es", fs::copy_options::recursive);
     const Ran first = run("--visit " + path("visit.json") + " --kits " + folder.path().string() + " --lang es --out " + path("out"));
     ASSERT_EQ(first.status, 0) << first.err;

@@ -53,7 +53,8 @@ class DeskByKeyboard : public testing::Test {
     void TearDown() override
     {
         if (window_) {
-            EXPECT_TRUE(window_->take_warnings().isEmpty());
+            const QStringList warnings = window_->take_warnings();
+            EXPECT_TRUE(warnings.isEmpty()) << warnings.join('\n').toStdString();
         }
         window_.reset();
     }
