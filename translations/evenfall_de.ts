@@ -5056,5 +5056,25 @@
         <extracomment>Night page, large button under advice: reads it aloud. Nothing is read at night without it.</extracomment>
         <translation>Vorlesen</translation>
     </message>
+    <message id="finished.next.title">
+        <source>Night %1 is saved</source>
+        <extracomment>Title of the last page of a night when another night follows. %1 is the number of the night.</extracomment>
+        <translation>Nacht %1 ist gespeichert</translation>
+    </message>
+    <message id="finished.next.body">
+        <source>Keep the kit and the tablet here for the next night.</source>
+        <extracomment>Under that title.</extracomment>
+        <translation>Lassen Sie das Set und das Tablet für die nächste Nacht hier.</translation>
+    </message>
+    <message id="finished.next.charge">
+        <source>Charge the recorder today, so that it is ready tonight.</source>
+        <extracomment>Under that, when the kit has a charger for the recorder.</extracomment>
+        <translation>Laden Sie den Rekorder heute auf, damit er heute Abend bereit ist.</translation>
+    </message>
+    <message id="finished.next.main">
+        <source>Begin the next night</source>
+        <extracomment>Large button on that page: opens the first page of the next night.</extracomment>
+        <translation>Nächste Nacht beginnen</translation>
+    </message>
 </context>
 </TS>

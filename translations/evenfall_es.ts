@@ -5056,5 +5056,25 @@
         <extracomment>Night page, large button under advice: reads it aloud. Nothing is read at night without it.</extracomment>
         <translation>Léamelo en voz alta</translation>
     </message>
+    <message id="finished.next.title">
+        <source>Night %1 is saved</source>
+        <extracomment>Title of the last page of a night when another night follows. %1 is the number of the night.</extracomment>
+        <translation>La noche %1 está guardada</translation>
+    </message>
+    <message id="finished.next.body">
+        <source>Keep the kit and the tablet here for the next night.</source>
+        <extracomment>Under that title.</extracomment>
+        <translation>Deje el equipo y la tableta aquí para la próxima noche.</translation>
+    </message>
+    <message id="finished.next.charge">
+        <source>Charge the recorder today, so that it is ready tonight.</source>
+        <extracomment>Under that, when the kit has a charger for the recorder.</extracomment>
+        <translation>Cargue hoy el grabador para que esté listo esta noche.</translation>
+    </message>
+    <message id="finished.next.main">
+        <source>Begin the next night</source>
+        <extracomment>Large button on that page: opens the first page of the next night.</extracomment>
+        <translation>Empezar la próxima noche</translation>
+    </message>
 </context>
 </TS>

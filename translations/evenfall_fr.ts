@@ -5056,5 +5056,25 @@
         <extracomment>Night page, large button under advice: reads it aloud. Nothing is read at night without it.</extracomment>
         <translation>Me lire ceci</translation>
     </message>
+    <message id="finished.next.title">
+        <source>Night %1 is saved</source>
+        <extracomment>Title of the last page of a night when another night follows. %1 is the number of the night.</extracomment>
+        <translation>La nuit %1 est enregistrée</translation>
+    </message>
+    <message id="finished.next.body">
+        <source>Keep the kit and the tablet here for the next night.</source>
+        <extracomment>Under that title.</extracomment>
+        <translation>Gardez le matériel et la tablette ici pour la prochaine nuit.</translation>
+    </message>
+    <message id="finished.next.charge">
+        <source>Charge the recorder today, so that it is ready tonight.</source>
+        <extracomment>Under that, when the kit has a charger for the recorder.</extracomment>
+        <translation>Chargez l’enregistreur aujourd’hui pour qu’il soit prêt ce soir.</translation>
+    </message>
+    <message id="finished.next.main">
+        <source>Begin the next night</source>
+        <extracomment>Large button on that page: opens the first page of the next night.</extracomment>
+        <translation>Commencer la prochaine nuit</translation>
+    </message>
 </context>
 </TS>

@@ -203,8 +203,17 @@ ListValues fill_pack(const Session& session, const Words& words, const Look& loo
 MessageValues fill_finished(const Session& session, const Words& words)
 {
     MessageValues values;
-    values.title = words.of("finished.title");
-    values.body = words.of("finished.body");
+    const bool more = session.state().night < session.visit().nights;
+    if (more) {
+        values.title = words.of("finished.next.title", {words.number(session.state().night)});
+        values.body = words.of("finished.next.body");
+        const auto charger = [](const PackedItem& one) { return one.item == "charger"; };
+        if (std::any_of(session.kit().packing.begin(), session.kit().packing.end(), charger))
+            values.body += QLatin1Char('\n') + words.of("finished.next.charge");
+    } else {
+        values.title = words.of("finished.title");
+        values.body = words.of("finished.body") + QLatin1Char('\n') + words.of("finished.keep");
+    }
     values.recordName = words.of("finished.record", {words.code(session.state().record)});
     values.returnText = words.of("finished.return", {words.date(session.visit().return_by)});
     if (session.state().skin_at && session.state().skin_again.empty())
@@ -212,7 +221,7 @@ MessageValues fill_finished(const Session& session, const Words& words)
     values.phone = words.code(session.visit().clinic.phone);
     values.hours = words.hours(session.visit().clinic);
     values.staffLabel = words.of("desk.open");
-    values.mainLabel = words.of("main.done");
+    values.mainLabel = words.of(more ? "finished.next.main" : "main.done");
     return values;
 }
 

@@ -728,6 +728,18 @@ namespace {
     //: Under that title.
     //% "Your diary is saved."
     QT_TRID_NOOP("finished.body"),
+    //: Title of the last page of a night when another night follows. %1 is the number of the night.
+    //% "Night %1 is saved"
+    QT_TRID_NOOP("finished.next.title"),
+    //: Under that title.
+    //% "Keep the kit and the tablet here for the next night."
+    QT_TRID_NOOP("finished.next.body"),
+    //: Under that, when the kit has a charger for the recorder.
+    //% "Charge the recorder today, so that it is ready tonight."
+    QT_TRID_NOOP("finished.next.charge"),
+    //: Large button on that page: opens the first page of the next night.
+    //% "Begin the next night"
+    QT_TRID_NOOP("finished.next.main"),
     //: On the last page, small. %1 is the name of the saved record.
     //% "Saved as %1"
     QT_TRID_NOOP("finished.record"),

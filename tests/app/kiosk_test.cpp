@@ -680,6 +680,22 @@ TEST_F(KioskTest, AsksForTheChargerBeforeLightsOut_OnlyWhenThereIsNone)
     EXPECT_TRUE(kiosk.bed().lines.contains(QVariant(kiosk.words().of("bed.line.tablet"))));
 }
 
+TEST_F(KioskTest, BetweenTwoNightsTheRecorderIsCharged_AndTheKitStays)
+{
+    visit_.visit.nights = 2;
+    visit_.kit.packing.push_back({"", "charger", {}, 1, true});
+    const std::unique_ptr<Kiosk> kiosk = on_disk();
+    ASSERT_TRUE(kiosk->open_page("finished"));
+    const Words& words = kiosk->words();
+    EXPECT_EQ(kiosk->message().title, words.of("finished.next.title", {words.number(1)}));
+    EXPECT_TRUE(kiosk->message().body.contains(words.of("finished.next.charge")));
+    kiosk->goOn();
+    EXPECT_EQ(kiosk->session()->state().night, 2);
+    ASSERT_TRUE(kiosk->open_page("finished"));
+    EXPECT_EQ(kiosk->message().title, words.of("finished.title"));
+    EXPECT_FALSE(kiosk->message().body.contains(words.of("finished.next.charge")));
+}
+
 } // namespace
 
 int main(int argc, char** argv)
