@@ -141,7 +141,7 @@ thead td { width: 30%; border: 0; background: none; height: auto; }
 li.question { display: flex; flex-wrap: wrap; justify-content: space-between; gap: .3em 1em; margin: .4em 0; break-inside: avoid; }
 li.question > span:first-child { flex: 1 1 18em; }
 li.question.wide > span:first-child { flex-basis: 100%; } li.question .lines { flex-basis: 100%; }
-@page { margin: 11mm; }
+@page { margin: 10mm; }
 @media print { body { max-width: none; padding: 0; margin: 0; }
   .diary h2 { margin-top: 0; } .diary td { height: 1.5em; } li.question { margin: .22em 0; } .diary .lines { height: 1.6em; } }
 @media screen and (max-width: 40em) { ul.plain { columns: 1; } ul.things, ul.pairs { grid-template-columns: 1fr; } .figure { width: 5em; height: 5em; } }
