@@ -223,8 +223,8 @@ void FrontDesk::fill_record(PageWriter& page, const ShelfRecord& record)
     }
     page.heading(words_->of("desk.sensors.heading", {words_->number(record.found.diary->of.night)}));
     QVariantList sensors, lost;
-    const auto name = [this](const std::string& id) {
-        const Result<SessionPlace> place = place_of(visit_->visit.code);
+    const Result<SessionPlace> place = place_of(visit_->visit.code); // for the names of its parts
+    const auto name = [this, &place](const std::string& id) {
         const Part* part = place ? place->visit.kit.part(id) : nullptr;
         return part ? words_->part(*part) : QString::fromStdString(id);
     };
@@ -397,16 +397,9 @@ void FrontDesk::act_wipe(const QString& action)
     // What the page says must still hold: somebody may have pulled the stick, or the night gone on.
     if (!take_visit(code))
         return;
-    // First the name of the visit at the bedside: it must not be left naming one that is gone.
-    const bool tonight = desk_.tonight == code;
-    if (Status checked = Shelf::reasons_against(*visit_).empty() || !typed_text("reason").empty()
-                             ? Status(Done{})
-                             : Status(Problem{Fault::refused, "reason_missing", "/reason", ""});
-        !checked)
-        return show_errors(checked.problems());
     if (Status wiped = shelf_.wipe(*visit_, typed_text("reason"), now_text()); !wiped)
         return show_errors(wiped.problems());
-    if (tonight) {
+    if (desk_.tonight == code) {
         emit tonightChosen();
         desk_.tonight.clear();
         if (!save_settings())
