@@ -5076,5 +5076,175 @@
         <extracomment>Large button on that page: opens the first page of the next night.</extracomment>
         <translation>ابدأ الليلة القادمة</translation>
     </message>
+    <message id="desk.problem.no_print_answer">
+        <source>The print service does not answer as it should. Try once more, or save the sheet as a PDF.</source>
+        <extracomment>Printing.</extracomment>
+        <translation>خدمة الطباعة لا تستجيب كما ينبغي. حاول مرة أخرى، أو احفظ الورقة بصيغة PDF.</translation>
+    </message>
+    <message id="desk.problem.no_job">
+        <source>The print service no longer knows of the sheet. Look at the printer.</source>
+        <extracomment>After printing: the print service has forgotten the job.</extracomment>
+        <translation>خدمة الطباعة لم تعد تعرف هذه الورقة. انظر إلى الطابعة.</translation>
+    </message>
+    <message id="desk.problem.print_not_loaded">
+        <source>What makes and prints the sheet could not be loaded. Tell who set up this tablet.</source>
+        <extracomment>The part of the program that makes the sheet is missing.</extracomment>
+        <translation>تعذّر تحميل ما يُعدّ الورقة ويطبعها. أبلغ من جهّز هذا الجهاز اللوحي.</translation>
+    </message>
+    <message id="desk.print.look">
+        <source>Look for printers again</source>
+        <extracomment>Button, where no printer can be used: asks the print service once more.</extracomment>
+        <translation>البحث عن الطابعات مرة أخرى</translation>
+    </message>
+    <message id="desk.printer_says">
+        <source>%1: %2</source>
+        <extracomment>A printer and what it says of itself, such as &quot;Front desk: the paper is out&quot;; %1 its name, %2 one or more of desk.printer...</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message id="desk.printer_stopped">
+        <source>%1 – stopped: %2</source>
+        <extracomment>In the list of printers; %1 its name, %2 why.</extracomment>
+        <translation>%1 – متوقفة: %2</translation>
+    </message>
+    <message id="desk.printer_closed">
+        <source>%1 – takes no jobs</source>
+        <extracomment>In the list of printers; %1 its name.</extracomment>
+        <translation>%1 – لا تقبل مهام طباعة</translation>
+    </message>
+    <message id="desk.job.waiting">
+        <source>The sheet waits at %1.</source>
+        <extracomment>Above the page: how far a sheet is that was sent to a printer; %1 its name.</extracomment>
+        <translation>الورقة تنتظر عند %1.</translation>
+    </message>
+    <message id="desk.job.held">
+        <source>The print service holds the sheet back at %1.</source>
+        <extracomment>Above the page: how far a sheet is that was sent to a printer; %1 its name.</extracomment>
+        <translation>خدمة الطباعة تحتجز الورقة عند %1.</translation>
+    </message>
+    <message id="desk.job.printing">
+        <source>%1 is printing.</source>
+        <extracomment>Above the page: how far a sheet is that was sent to a printer; %1 its name.</extracomment>
+        <translation>%1 تطبع الآن.</translation>
+    </message>
+    <message id="desk.job.stopped">
+        <source>%1 has stopped in the middle of the sheet.</source>
+        <extracomment>Above the page: how far a sheet is that was sent to a printer; %1 its name.</extracomment>
+        <translation>توقفت %1 في منتصف الورقة.</translation>
+    </message>
+    <message id="desk.job.printed">
+        <source>All of the sheet has gone to %1.</source>
+        <extracomment>Above the page: how far a sheet is that was sent to a printer; %1 its name.</extracomment>
+        <translation>انتقلت الورقة كلها إلى %1.</translation>
+    </message>
+    <message id="desk.job.cancelled">
+        <source>Somebody has cancelled the sheet at %1. What is missing is not printed.</source>
+        <extracomment>Above the page: how far a sheet is that was sent to a printer; %1 its name.</extracomment>
+        <translation>ألغى شخص ما الورقة عند %1. لن يُطبع ما بقي منها.</translation>
+    </message>
+    <message id="desk.job.aborted">
+        <source>The print service has given up the sheet at %1. Print it again, or save it as a PDF.</source>
+        <extracomment>Above the page: how far a sheet is that was sent to a printer; %1 its name.</extracomment>
+        <translation>تخلّت خدمة الطباعة عن الورقة عند %1. اطبعها مرة أخرى، أو احفظها بصيغة PDF.</translation>
+    </message>
+    <message id="desk.printer.media-empty">
+        <source>the paper is out</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>نفد الورق</translation>
+    </message>
+    <message id="desk.printer.media-needed">
+        <source>it waits for paper</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>تنتظر الورق</translation>
+    </message>
+    <message id="desk.printer.media-low">
+        <source>little paper is left</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>بقي ورق قليل</translation>
+    </message>
+    <message id="desk.printer.media-jam">
+        <source>paper is stuck in it</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>الورق عالق فيها</translation>
+    </message>
+    <message id="desk.printer.input-tray-missing">
+        <source>the paper tray is not in</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>درج الورق غير موجود في مكانه</translation>
+    </message>
+    <message id="desk.printer.output-area-full">
+        <source>its output tray is full</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>درج الخروج ممتلئ</translation>
+    </message>
+    <message id="desk.printer.door-open">
+        <source>a door is open</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>أحد الأبواب مفتوح</translation>
+    </message>
+    <message id="desk.printer.cover-open">
+        <source>a cover is open</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>أحد الأغطية مفتوح</translation>
+    </message>
+    <message id="desk.printer.interlock-open">
+        <source>something of it is open</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>جزء منها مفتوح</translation>
+    </message>
+    <message id="desk.printer.toner-empty">
+        <source>the toner is used up</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>نفد الحبر الجاف</translation>
+    </message>
+    <message id="desk.printer.toner-low">
+        <source>little toner is left</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>بقي حبر جاف قليل</translation>
+    </message>
+    <message id="desk.printer.marker-supply-empty">
+        <source>the ink is used up</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>نفد الحبر</translation>
+    </message>
+    <message id="desk.printer.marker-supply-low">
+        <source>little ink is left</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>بقي حبر قليل</translation>
+    </message>
+    <message id="desk.printer.paused">
+        <source>somebody has paused it</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>أوقفها شخص ما مؤقتًا</translation>
+    </message>
+    <message id="desk.printer.offline">
+        <source>it cannot be reached</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>لا يمكن الوصول إليها</translation>
+    </message>
+    <message id="desk.printer.connecting-to-device">
+        <source>it is being reached for</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>جارٍ الاتصال بها</translation>
+    </message>
+    <message id="desk.printer.timed-out">
+        <source>it does not answer</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>لا تستجيب</translation>
+    </message>
+    <message id="desk.printer.shutdown">
+        <source>it is switched off</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>مطفأة</translation>
+    </message>
+    <message id="desk.printer.spool-area-full">
+        <source>the print service has no room</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>لا مساحة لدى خدمة الطباعة</translation>
+    </message>
+    <message id="desk.printer.other">
+        <source>it does not say why</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>لا تذكر السبب</translation>
+    </message>
 </context>
 </TS>

@@ -5076,5 +5076,175 @@
         <extracomment>Large button on that page: opens the first page of the next night.</extracomment>
         <translation>Nächste Nacht beginnen</translation>
     </message>
+    <message id="desk.problem.no_print_answer">
+        <source>The print service does not answer as it should. Try once more, or save the sheet as a PDF.</source>
+        <extracomment>Printing.</extracomment>
+        <translation>Der Druckdienst antwortet nicht richtig. Noch einmal versuchen oder das Blatt als PDF speichern.</translation>
+    </message>
+    <message id="desk.problem.no_job">
+        <source>The print service no longer knows of the sheet. Look at the printer.</source>
+        <extracomment>After printing: the print service has forgotten the job.</extracomment>
+        <translation>Der Druckdienst weiß nichts mehr von dem Blatt. Am Drucker nachsehen.</translation>
+    </message>
+    <message id="desk.problem.print_not_loaded">
+        <source>What makes and prints the sheet could not be loaded. Tell who set up this tablet.</source>
+        <extracomment>The part of the program that makes the sheet is missing.</extracomment>
+        <translation>Was das Blatt erstellt und druckt, konnte nicht geladen werden. Bitte denen sagen, die das Tablet eingerichtet haben.</translation>
+    </message>
+    <message id="desk.print.look">
+        <source>Look for printers again</source>
+        <extracomment>Button, where no printer can be used: asks the print service once more.</extracomment>
+        <translation>Noch einmal nach Druckern suchen</translation>
+    </message>
+    <message id="desk.printer_says">
+        <source>%1: %2</source>
+        <extracomment>A printer and what it says of itself, such as &quot;Front desk: the paper is out&quot;; %1 its name, %2 one or more of desk.printer...</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message id="desk.printer_stopped">
+        <source>%1 – stopped: %2</source>
+        <extracomment>In the list of printers; %1 its name, %2 why.</extracomment>
+        <translation>%1 – angehalten: %2</translation>
+    </message>
+    <message id="desk.printer_closed">
+        <source>%1 – takes no jobs</source>
+        <extracomment>In the list of printers; %1 its name.</extracomment>
+        <translation>%1 – nimmt nichts an</translation>
+    </message>
+    <message id="desk.job.waiting">
+        <source>The sheet waits at %1.</source>
+        <extracomment>Above the page: how far a sheet is that was sent to a printer; %1 its name.</extracomment>
+        <translation>Das Blatt wartet bei %1.</translation>
+    </message>
+    <message id="desk.job.held">
+        <source>The print service holds the sheet back at %1.</source>
+        <extracomment>Above the page: how far a sheet is that was sent to a printer; %1 its name.</extracomment>
+        <translation>Der Druckdienst hält das Blatt bei %1 zurück.</translation>
+    </message>
+    <message id="desk.job.printing">
+        <source>%1 is printing.</source>
+        <extracomment>Above the page: how far a sheet is that was sent to a printer; %1 its name.</extracomment>
+        <translation>%1 druckt.</translation>
+    </message>
+    <message id="desk.job.stopped">
+        <source>%1 has stopped in the middle of the sheet.</source>
+        <extracomment>Above the page: how far a sheet is that was sent to a printer; %1 its name.</extracomment>
+        <translation>%1 hat mitten im Blatt angehalten.</translation>
+    </message>
+    <message id="desk.job.printed">
+        <source>All of the sheet has gone to %1.</source>
+        <extracomment>Above the page: how far a sheet is that was sent to a printer; %1 its name.</extracomment>
+        <translation>Das ganze Blatt ist bei %1.</translation>
+    </message>
+    <message id="desk.job.cancelled">
+        <source>Somebody has cancelled the sheet at %1. What is missing is not printed.</source>
+        <extracomment>Above the page: how far a sheet is that was sent to a printer; %1 its name.</extracomment>
+        <translation>Jemand hat das Blatt bei %1 abgebrochen. Was fehlt, wird nicht gedruckt.</translation>
+    </message>
+    <message id="desk.job.aborted">
+        <source>The print service has given up the sheet at %1. Print it again, or save it as a PDF.</source>
+        <extracomment>Above the page: how far a sheet is that was sent to a printer; %1 its name.</extracomment>
+        <translation>Der Druckdienst hat das Blatt bei %1 aufgegeben. Noch einmal drucken oder als PDF speichern.</translation>
+    </message>
+    <message id="desk.printer.media-empty">
+        <source>the paper is out</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>kein Papier mehr</translation>
+    </message>
+    <message id="desk.printer.media-needed">
+        <source>it waits for paper</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>wartet auf Papier</translation>
+    </message>
+    <message id="desk.printer.media-low">
+        <source>little paper is left</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>nur noch wenig Papier</translation>
+    </message>
+    <message id="desk.printer.media-jam">
+        <source>paper is stuck in it</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>Papier steckt fest</translation>
+    </message>
+    <message id="desk.printer.input-tray-missing">
+        <source>the paper tray is not in</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>das Papierfach fehlt</translation>
+    </message>
+    <message id="desk.printer.output-area-full">
+        <source>its output tray is full</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>das Ausgabefach ist voll</translation>
+    </message>
+    <message id="desk.printer.door-open">
+        <source>a door is open</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>eine Klappe ist offen</translation>
+    </message>
+    <message id="desk.printer.cover-open">
+        <source>a cover is open</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>ein Deckel ist offen</translation>
+    </message>
+    <message id="desk.printer.interlock-open">
+        <source>something of it is open</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>etwas an ihm ist offen</translation>
+    </message>
+    <message id="desk.printer.toner-empty">
+        <source>the toner is used up</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>der Toner ist leer</translation>
+    </message>
+    <message id="desk.printer.toner-low">
+        <source>little toner is left</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>nur noch wenig Toner</translation>
+    </message>
+    <message id="desk.printer.marker-supply-empty">
+        <source>the ink is used up</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>die Tinte ist leer</translation>
+    </message>
+    <message id="desk.printer.marker-supply-low">
+        <source>little ink is left</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>nur noch wenig Tinte</translation>
+    </message>
+    <message id="desk.printer.paused">
+        <source>somebody has paused it</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>jemand hat ihn angehalten</translation>
+    </message>
+    <message id="desk.printer.offline">
+        <source>it cannot be reached</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>er ist nicht erreichbar</translation>
+    </message>
+    <message id="desk.printer.connecting-to-device">
+        <source>it is being reached for</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>die Verbindung wird aufgebaut</translation>
+    </message>
+    <message id="desk.printer.timed-out">
+        <source>it does not answer</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>er antwortet nicht</translation>
+    </message>
+    <message id="desk.printer.shutdown">
+        <source>it is switched off</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>er ist ausgeschaltet</translation>
+    </message>
+    <message id="desk.printer.spool-area-full">
+        <source>the print service has no room</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>der Druckdienst hat keinen Platz</translation>
+    </message>
+    <message id="desk.printer.other">
+        <source>it does not say why</source>
+        <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
+        <translation>er sagt nicht, warum</translation>
+    </message>
 </context>
 </TS>

@@ -13,6 +13,8 @@ namespace {
 // A desk that is left alone locks itself: long enough to fetch a kit, short enough for a waiting room.
 constexpr int unattended_ms = 10 * 60 * 1000;
 
+constexpr int follow_ms = 1000;
+
 } // namespace
 
 FrontDesk::FrontDesk(Kiosk& kiosk, Settings settings, std::shared_ptr<const Clock> clock, QObject* parent)
@@ -31,12 +33,16 @@ FrontDesk::FrontDesk(Kiosk& kiosk, Settings settings, std::shared_ptr<const Cloc
             pin_ = *answer;
         fill();
     });
+    follow_.setSingleShot(true);
+    follow_.setInterval(follow_ms);
+    connect(&follow_, &QTimer::timeout, this, &FrontDesk::follow_job);
 }
 
 FrontDesk::~FrontDesk()
 {
-    if (beside_)
-        beside_->wait();
+    for (const QPointer<QThread>& thread : {beside_, following_})
+        if (thread)
+            thread->wait();
 }
 
 const std::vector<FrontDesk::PlaceRow>& FrontDesk::places()
@@ -266,7 +272,8 @@ QString FrontDesk::problem_text(const Problem& problem) const
     static const std::vector<std::string> known{
         "disk_full", "read_only", "no_place", "second_copy", "bad_code", "visit_exists", "missing", "bad_phone", "bad_date",
         "bad_time_of_day", "bad_nights", "bad_hours", "unknown_zone", "no_phone", "clock_not_confirmed", "reason_missing",
-        "reason_names_code", "record_exists", "pin_form", "pin_set", "no_print_service", "no_printer", "printer_stopped", "not_accepted"};
+        "reason_names_code", "record_exists", "pin_form", "pin_set", "no_print_service", "no_printer", "printer_stopped", "not_accepted",
+        "no_print_answer", "no_job", "print_not_loaded"};
     if (std::find(known.begin(), known.end(), problem.code) != known.end())
         return words_->of("desk.problem." + problem.code);
     return QString::fromStdString((problem.at.empty() ? "" : problem.at + ": ") + problem.text);

@@ -33,7 +33,8 @@ namespace evenfall {
 /// patient's session is put down, and with it the journal), and gives it back when it is left.
 ///
 /// Pages are filled anew at each change; what is typed is kept here in `typed_`, by the field's id.
-/// What takes a moment (the PIN's hash, a stick, a printer) runs beside, in one thread at a time.
+/// What takes a moment (the PIN's hash, a stick, a printer) runs beside, in one thread at a time;
+/// a print job that was sent is followed in another.
 class FrontDesk : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -113,7 +114,9 @@ class FrontDesk : public QObject {
     QString typed(const QString& field) const;
     void type(const QString& field, const QString& text) { typed_[field] = text; }
     std::string typed_text(const QString& field) const { return typed(field).trimmed().toStdString(); }
-    /// Runs `job` beside, then `then` here with what it gave.
+    /// Runs `job` in a thread of its own, then `then` here with what it gave.
+    template <class T> void run(QPointer<QThread>& thread, std::function<T()> job, std::function<void(T)> then);
+    /// So, with the buttons off meanwhile: one thing at a time.
     template <class T> void beside(std::function<T()> job, std::function<void(T)> then);
 
     bool read_settings();
@@ -167,6 +170,12 @@ class FrontDesk : public QObject {
     void fill_print(PageWriter& page);
     void act_print(const QString& action);
     void begin_print();
+    void look_for_printers();
+    QString printer_name(const std::string& printer) const;
+    QString reasons_text(const std::vector<print::PrinterReason>& reasons) const;
+    QString printer_label(const print::Printer& printer) const;
+    void follow_job();
+    void job_seen(const Result<print::JobState>& state);
     Result<std::string> make_sheet_pdf() const;
     void draw_sheet();
     void save_sheet();
@@ -186,6 +195,7 @@ class FrontDesk : public QObject {
     DeskSettings desk_;
     std::unique_ptr<Words> words_;
     QPointer<QThread> beside_;
+    QPointer<QThread> following_; ///< asks how far a print job is
     QTimer pin_wait_;
     QTimer unattended_; ///< runs while the desk is unlocked
 
@@ -202,22 +212,34 @@ class FrontDesk : public QObject {
     std::string sheet_; ///< a finished PDF
     std::shared_ptr<SheetPages> sheet_pages_ = std::make_shared<SheetPages>();
     std::vector<print::Printer> printers_;
+    struct SentJob {
+        std::string printer;
+        long id = 0;
+    };
+    std::optional<SentJob> sent_; ///< what the page to print still says something about
+    QTimer follow_;
     Problems printer_problems_;
 };
+
+template <class T>
+void FrontDesk::run(QPointer<QThread>& thread, std::function<T()> job, std::function<void(T)> then)
+{
+    auto result = std::make_shared<std::optional<T>>();
+    QThread* made = QThread::create([job = std::move(job), result] { result->emplace(job()); });
+    thread = made;
+    connect(made, &QThread::finished, this, [&thread, made, result, then = std::move(then)] {
+        thread = nullptr;
+        made->deleteLater();
+        then(std::move(**result));
+    });
+    made->start();
+}
 
 template <class T> void FrontDesk::beside(std::function<T()> job, std::function<void(T)> then)
 {
     if (beside_)
-        return; // one thing at a time: the buttons are off meanwhile
-    auto result = std::make_shared<std::optional<T>>();
-    QThread* thread = QThread::create([job = std::move(job), result] { result->emplace(job()); });
-    beside_ = thread;
-    connect(thread, &QThread::finished, this, [this, thread, result, then = std::move(then)] {
-        beside_ = nullptr;
-        thread->deleteLater();
-        then(std::move(**result));
-    });
-    thread->start();
+        return;
+    run<T>(beside_, std::move(job), std::move(then));
     fill();
 }
 

@@ -28,19 +28,57 @@ void FrontDesk::begin_print()
     type(QStringLiteral("size"), QStringLiteral("normal"));
     type(QStringLiteral("sheet_page"), QStringLiteral("0"));
     printers_.clear();
+    sent_.reset();
     show(Place::print);
     draw_sheet();
+    look_for_printers();
+}
+
+void FrontDesk::look_for_printers()
+{
     const print::PrintService service = settings_.print_service;
-    beside<Result<std::vector<print::Printer>>>([service] { return print::printers(service); },
-                                                [this](Result<std::vector<print::Printer>> found) {
-                                                    printer_problems_ = found.problems();
-                                                    printers_ = found ? *found : std::vector<print::Printer>{};
-                                                    for (const print::Printer& one : printers_)
-                                                        if (one.is_default || typed("printer").isEmpty())
-                                                            type(QStringLiteral("printer"), QString::fromStdString(one.name));
-                                                    if (place_ == Place::print)
-                                                        fill();
-                                                });
+    beside<Result<std::vector<print::Printer>>>(
+        [service] { return print::printers(service); },
+        [this](Result<std::vector<print::Printer>> found) {
+            printer_problems_ = found.problems();
+            printers_ = found ? std::move(*found) : std::vector<print::Printer>{};
+            // The default one where it can be used, else the first that can.
+            const print::Printer* chosen = nullptr;
+            for (const print::Printer& one : printers_)
+                if (one.usable() && (!chosen || one.is_default))
+                    chosen = &one;
+            type(QStringLiteral("printer"), chosen ? QString::fromStdString(chosen->name) : QString());
+            if (place_ == Place::print)
+                fill();
+        });
+}
+
+QString FrontDesk::printer_name(const std::string& printer) const
+{
+    for (const print::Printer& one : printers_)
+        if (one.name == printer && !one.description.empty())
+            return words_->code(one.description);
+    return words_->code(printer);
+}
+
+/// What somebody can do something about, in words; empty: nothing.
+QString FrontDesk::reasons_text(const std::vector<print::PrinterReason>& reasons) const
+{
+    QStringList out;
+    for (const print::PrinterReason& one : reasons)
+        if (one.severity != print::PrinterReason::Severity::report)
+            out << words_->of("desk.printer." + one.id);
+    return words_->locale().createSeparatedList(out);
+}
+
+QString FrontDesk::printer_label(const print::Printer& printer) const
+{
+    const QString name = printer_name(printer.name), why = reasons_text(printer.reasons);
+    if (printer.state == print::Printer::State::stopped)
+        return words_->of("desk.printer_stopped", {name, why.isEmpty() ? words_->of("desk.printer.other") : why});
+    if (!printer.accepting)
+        return words_->of("desk.printer_closed", {name});
+    return why.isEmpty() ? name : words_->of("desk.printer_says", {name, why});
 }
 
 Result<std::string> FrontDesk::make_sheet_pdf() const
@@ -96,10 +134,11 @@ void FrontDesk::fill_print(PageWriter& page)
         sizes << QVariant::fromValue(desk_option(QLatin1String(size), words_->of(std::string("desk.print.") + size)));
     page.choice(QStringLiteral("paper"), words_->of("desk.print.paper"), typed("paper"), papers);
     page.choice(QStringLiteral("size"), words_->of("desk.print.size"), typed("size"), sizes);
+    bool usable = false;
     for (const print::Printer& one : printers_) {
-        const QString name = QString::fromStdString(one.description.empty() ? one.name : one.description);
-        DeskOption option = desk_option(QString::fromStdString(one.name), name);
-        option.enabled = one.accepting && one.state != print::Printer::State::stopped;
+        DeskOption option = desk_option(QString::fromStdString(one.name), printer_label(one));
+        option.enabled = one.usable();
+        usable = usable || option.enabled;
         printers << QVariant::fromValue(option);
     }
     if (!printers.isEmpty())
@@ -107,13 +146,15 @@ void FrontDesk::fill_print(PageWriter& page)
     for (const Problem& problem : printer_problems_)
         page.caution(problem_text(problem));
     QList<DeskOption> actions;
-    if (!printers.isEmpty() && !sheet_.empty())
+    if (usable && !sheet_.empty())
         actions << desk_main("print", words_->of("desk.print.main"));
     if (!sheet_.empty()) {
         DeskOption save = desk_option("save", words_->of("desk.print.save"));
-        save.main = printers.isEmpty();
+        save.main = !usable;
         actions << save;
     }
+    if (!usable)
+        actions << desk_option("look", words_->of("desk.print.look"));
     actions << desk_option("back", words_->of("common.back"));
     page.actions(actions);
     const qsizetype count = sheet_pages_->count();
@@ -132,17 +173,64 @@ void FrontDesk::act_print(const QString& action)
 {
     if (action == QLatin1String("save"))
         return save_sheet();
-    if (action != QLatin1String("print"))
+    if (action == QLatin1String("look"))
+        return look_for_printers();
+    if (action != QLatin1String("print")) {
+        sent_.reset();
         return show(Place::visit);
+    }
     const std::string printer = typed_text("printer"), pdf = sheet_;
     const print::Paper paper = typed("paper") == QLatin1String("letter") ? print::Paper::letter : print::Paper::a4;
     const print::PrintService service = settings_.print_service;
     beside<Result<long>>([=] { return print::print_pdf(pdf, printer, paper, 1, service); },
                          [this, printer](Result<long> job) {
-                             if (!job)
-                                 return say_fault(job.problems());
-                             say(words_->of("desk.print.sent", {words_->code(printer)}));
+                             if (!job) {
+                                 say_fault(job.problems());
+                                 return look_for_printers(); // which say now what is wrong with them
+                             }
+                             sent_ = SentJob{printer, *job};
+                             say(words_->of("desk.print.sent", {printer_name(printer)}));
+                             follow_.start();
                          });
+}
+
+/// Says how far the sheet is that was sent, for as long as its page is looked at.
+void FrontDesk::follow_job()
+{
+    if (!sent_ || place_ != Place::print || following_)
+        return;
+    const print::PrintService service = settings_.print_service;
+    run<Result<print::JobState>>(following_, [service, sent = *sent_] { return print::job_state(sent.printer, sent.id, service); },
+                                 [this, id = sent_->id](const Result<print::JobState>& state) {
+                                     if (sent_ && sent_->id == id && place_ == Place::print)
+                                         job_seen(state);
+                                     else
+                                         follow_job(); // of another sheet, sent meanwhile
+                                 });
+}
+
+void FrontDesk::job_seen(const Result<print::JobState>& state)
+{
+    using State = print::JobState::State;
+    static constexpr std::pair<State, const char*> words[] = {
+        {State::waiting, "waiting"}, {State::held, "held"},           {State::printing, "printing"}, {State::stopped, "stopped"},
+        {State::printed, "printed"}, {State::cancelled, "cancelled"}, {State::aborted, "aborted"}};
+    if (!state) {
+        sent_.reset();
+        return say_fault(state.problems());
+    }
+    const auto* word = std::find_if(std::begin(words), std::end(words), [&](const auto& one) { return one.first == state->state; });
+    const QString name = printer_name(sent_->printer), why = reasons_text(state->reasons);
+    QString told = words_->of(std::string("desk.job.") + word->second, {name});
+    if (!why.isEmpty())
+        told += QLatin1Char('\n') + words_->of("desk.printer_says", {name, why});
+    const bool well = state->state == State::printed || (!state->over() && why.isEmpty());
+    if (told != message_)
+        say(told, !well);
+    if (state->over())
+        sent_.reset();
+    else
+        follow_.start();
 }
 
 void FrontDesk::save_sheet()

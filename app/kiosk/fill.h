@@ -97,6 +97,9 @@ struct Puzzle {
 };
 /// The first that was not left alone; nothing when there is none.
 std::optional<Puzzle> find_puzzle(const Session& session, const Words& words, const std::set<std::string>& left_alone);
+/// The verdict's word on what the patient says and noted; with answers that speak against each other it
+/// is unknown, for no figure would mean anything.
+std::string result_verdict(const Session& session);
 ResultValues fill_result(const Session& session, const Words& words);
 PictureValues fill_picture(const Session& session, const Words& words);
 StepValues fill_off_step(const Session& session, const Words& words, const Look& look, const std::string& page);

@@ -119,20 +119,23 @@ PictureValues picture_values(const Session& session, const Words& words, const N
 
 } // namespace
 
+std::string result_verdict(const Session& session)
+{
+    const Night night = session.night();
+    const bool clear = contradictions(night).empty();
+    return std::string(verdict_word(clear ? estimate(night, {.with_chance = false}).verdict : Verdict::unknown));
+}
+
 ResultValues fill_result(const Session& session, const Words& words)
 {
     const Night night = session.night();
     ResultValues values;
     values.clinicText = words.of("result.clinic", {words.code(session.visit().clinic.phone)});
     values.mainLabel = words.of("result.main");
-    // With answers that speak against each other no figure would mean anything.
+    values.sentence = words.of("result.sentence." + result_verdict(session));
     if (contradictions(night).empty()) {
-        const Estimate found = estimate(night, {.with_chance = false});
-        values.sentence = words.of("result.sentence." + std::string(verdict_word(found.verdict)));
-        if (found.needed)
+        if (const Estimate found = estimate(night, {.with_chance = false}); found.needed)
             values.rangeText = hours_text(words, *found.needed);
-    } else {
-        values.sentence = words.of("result.sentence.unknown");
     }
     values.pictureText = words.of("result.picture_text");
     values.explain = words.of("result.explain") + QStringLiteral(" ") + words.of("result.gaps");

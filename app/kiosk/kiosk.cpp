@@ -26,7 +26,7 @@ Kiosk::Kiosk(OpenSession open, Settings settings, QObject* parent)
     start_due_.setSingleShot(true);
     connect(&start_due_, &QTimer::timeout, this, &Kiosk::ring_start);
     dark_again_.setSingleShot(true);
-    connect(&dark_again_, &QTimer::timeout, this, [this] { show_face(NightFace::Face::dark); });
+    connect(&dark_again_, &QTimer::timeout, this, [this] { grow_dark(); });
     skin_due_.setSingleShot(true);
     connect(&skin_due_, &QTimer::timeout, this, &Kiosk::ask_skin_again);
     tick_.setInterval(tick_ms);

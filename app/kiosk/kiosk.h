@@ -211,6 +211,8 @@ class Kiosk : public QObject {
     void fill_moment();
     void noted(std::string_view kind, const std::string& subject, const QString& words);
     void show_face(NightFace::Face face);
+    void grow_dark(); ///< the night page has been lit for long enough
+    void stay_lit();  ///< as long again from now
     void something_off();
     void forget_unnamed_off();
     void noted_on(const std::string& part);
@@ -237,6 +239,7 @@ class Kiosk : public QObject {
     void ask_skin_again();
     Look look() const;
     Spoken spoken() const; ///< what the page that is up can read aloud
+    Spoken spoken_morning(const Teller& teller) const;
     std::string place() const; ///< what a reading belongs to: another place, and it stops
     void hear(); ///< after fill(): stops what was left, reads what is to be read
     void fill_voice(const Spoken& units);

@@ -26,6 +26,20 @@ void Kiosk::show_face(NightFace::Face face)
         fill();
 }
 
+void Kiosk::grow_dark()
+{
+    if (sound_.reading())
+        dark_again_.start(lit_ms); // not in the middle of a sentence
+    else
+        show_face(NightFace::Face::dark);
+}
+
+void Kiosk::stay_lit()
+{
+    if (dark_again_.isActive())
+        dark_again_.start(lit_ms);
+}
+
 void Kiosk::let_time_pass()
 {
     if (const SignalTask* task = task_in_hand(); task && signal_left(*session_, *task)) {
@@ -35,7 +49,7 @@ void Kiosk::let_time_pass()
     if (skin_due_.isActive())
         ask_skin_again();
     if (dark_again_.isActive())
-        show_face(NightFace::Face::dark);
+        grow_dark();
 }
 
 void Kiosk::noted(std::string_view kind, const std::string& subject, const QString& words)

@@ -69,6 +69,26 @@ Spoken Kiosk::spoken() const
         return teller.taking_off(state.page);
     if (state.page == "skin")
         return teller.skin(false, state.skin == "sore");
+    return spoken_morning(teller);
+}
+
+Spoken Kiosk::spoken_morning(const Teller& teller) const
+{
+    const NightState& state = session_->state();
+    if (state.paper || state.amending || which_moment_)
+        return {}; // staff read for themselves; two moments have times in them
+    if (state.page == "morning")
+        return teller.morning();
+    if (const std::string asked = question(); !asked.empty())
+        return teller.question(asked);
+    if (state.page == "review")
+        return teller.review();
+    if (state.page == "result")
+        return teller.result(result_verdict(*session_));
+    if (state.page == "pack")
+        return teller.pack();
+    if (state.page == "finished")
+        return teller.finished(state.night < session_->visit().nights);
     return {};
 }
 
@@ -131,6 +151,7 @@ void Kiosk::show_silence(Sound::Silence why)
 void Kiosk::reading_ended()
 {
     // Where each page is read by itself, the breathing guide goes on from there by sound.
+    stay_lit();
     if (voice_.readToMe && !step_.breathText.isEmpty() && screen_ == QLatin1String("step"))
         breath_sound_ = true;
     fill_voice(spoken());
@@ -140,6 +161,7 @@ void Kiosk::reading_ended()
 void Kiosk::sayAgain()
 {
     breath_sound_ = false;
+    stay_lit();
     const Spoken units = spoken();
     const Sound::Silence why = sound_.read(units, language());
     fill_voice(units);

@@ -2,7 +2,9 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #include "narration/spoken.h"
 
+#include "answers/questions.h"
 #include "base/hash.h"
+#include "estimate/estimate.h"
 
 #include <algorithm>
 #include <map>
@@ -244,6 +246,62 @@ Spoken Teller::taking_off(std::string_view page) const
     return out;
 }
 
+Spoken Teller::morning() const
+{
+    Spoken out;
+    add(out, "morning.title");
+    add(out, "morning.body");
+    return out;
+}
+
+Spoken Teller::question(std::string_view id) const
+{
+    const std::string base = "q." + std::string(id);
+    Spoken out;
+    add(out, base + ".title");
+    if (id == questions::compare) {
+        for (const char* answer : {".better", ".usual", ".worse"})
+            add(out, base + answer);
+    }
+    return out;
+}
+
+Spoken Teller::review() const
+{
+    Spoken out;
+    add(out, "review.title");
+    add(out, "review.body");
+    return out;
+}
+
+Spoken Teller::result(const std::string& verdict) const
+{
+    Spoken out;
+    add(out, "result.sentence." + verdict);
+    add(out, Text{"result.clinic", {TextArg{TextArg::Code{visit.clinic.phone}}}, {}});
+    return out;
+}
+
+Spoken Teller::pack() const
+{
+    Spoken out;
+    add(out, "pack.title");
+    add(out, "pack.body");
+    return out;
+}
+
+Spoken Teller::finished(bool more_nights) const
+{
+    Spoken out;
+    if (more_nights) {
+        add(out, "finished.next.body");
+        return out;
+    }
+    for (const char* line : {"finished.title", "finished.body", "finished.keep"})
+        add(out, line);
+    return out;
+}
+
 Spoken Teller::skin(bool again, bool sore) const
 {
     Spoken out;
@@ -265,8 +323,13 @@ Spoken Teller::all(const Plan& plan) const
             units.emplace(one.key(), one);
     };
     for (const Spoken& page : {welcome(), first(), call(), bag(), check(), light(""), bed(), night_help(""), taking_off("stop"),
-                               taking_off("tape_off"), taking_off("rest_off"), skin(false, false), skin(false, true), skin(true, false), skin(true, true), practice(false), practice(true)})
+                               taking_off("tape_off"), taking_off("rest_off"), skin(false, false), skin(false, true), skin(true, false), skin(true, true), practice(false), practice(true),
+                               morning(), review(), pack(), finished(false), finished(true)})
         take(page);
+    for (const std::string_view id : questions::all)
+        take(question(id));
+    for (const Verdict verdict : {Verdict::enough, Verdict::borderline, Verdict::too_short, Verdict::unknown})
+        take(result(std::string(verdict_word(verdict))));
     for (const EveningQuestion& question : evening_questions)
         take(evening_question(question));
     for (const SignalTask& task : signal_tasks)

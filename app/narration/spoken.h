@@ -56,6 +56,13 @@ struct Teller {
     Spoken night_help(const std::string& advice) const;
     /// Taking the kit off: page stop, tape_off or rest_off.
     Spoken taking_off(std::string_view page) const;
+    /// Of the morning what is the same on every morning: no time and no answer is read.
+    Spoken morning() const;
+    Spoken question(std::string_view id) const; ///< as in answers/questions.h
+    Spoken review() const;
+    Spoken result(const std::string& verdict) const; ///< verdict_word() of the estimate
+    Spoken pack() const;
+    Spoken finished(bool more_nights) const;
     /// `again`: half an hour later; `sore`: the skin is not well.
     Spoken skin(bool again, bool sore) const;
 

@@ -16,16 +16,12 @@ namespace {
 
 using std::chrono::steady_clock;
 
-std::string words_of(const std::vector<PrinterReason>& all)
+std::string listed(const std::vector<PrinterReason>& all)
 {
     std::string out;
-    for (const PrinterReason& one : all) {
-        const auto* found = std::find_if(printer_reasons.begin(), printer_reasons.end(),
-                                         [&](const auto& known) { return one.id == known.id; });
-        if (found != printer_reasons.end())
-            out += (out.empty() ? "" : ", ") + std::string(found->words);
-    }
-    return out.empty() ? printer_reasons.back().words : out;
+    for (const PrinterReason& one : all)
+        out += (out.empty() ? "" : ", ") + one.id;
+    return out.empty() ? printer_reasons.back() : out;
 }
 
 PrinterReason reason_of(std::string keyword)
@@ -41,8 +37,8 @@ PrinterReason reason_of(std::string keyword)
             keyword.resize(keyword.size() - std::strlen(end));
         }
     const bool known = std::any_of(printer_reasons.begin(), printer_reasons.end(),
-                                   [&](const auto& one) { return keyword == one.id; });
-    out.id = known ? keyword : printer_reasons.back().id;
+                                   [&](const auto& one) { return keyword == one; });
+    out.id = known ? keyword : printer_reasons.back();
     return out;
 }
 
@@ -77,7 +73,7 @@ struct Answer {
 
 Problem no_answer(const Answer& answer)
 {
-    return {Fault::io, "io", "",
+    return {Fault::io, "no_print_answer", "",
             "the print service did not do what it was asked: " +
                 (answer.text.empty() ? ippErrorString(answer.status) : answer.text) +
                 "; right would be to try once more, and else to look at CUPS's log"};
@@ -279,7 +275,7 @@ Result<long> print_pdf(std::string_view pdf, const std::string& printer, Paper p
         return found.problems();
     if (found->state == Printer::State::stopped)
         return Problem{Fault::refused, "printer_stopped", "",
-                       "the printer \"" + printer + "\" is stopped: " + words_of(found->reasons) +
+                       "the printer \"" + printer + "\" is stopped: " + listed(found->reasons) +
                            "; right would be to see to it and start it again"};
     if (!found->accepting)
         return Problem{Fault::refused, "not_accepted", "",

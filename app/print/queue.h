@@ -13,33 +13,14 @@
 
 namespace evenfall::print {
 
-/// A keyword that printers give for their state (printer-state-reasons, RFC 8011, 5.4.12; "offline"
-/// is CUPS's own), without its severity, and what it means in plain English for staff.
-struct KnownReason {
-    const char* id;
-    const char* words;
-};
+/// Keywords that printers give for their state (printer-state-reasons, RFC 8011, 5.4.12; "offline" is
+/// CUPS's own), without their severity. Each has its words in every language (desk.printer.<keyword>).
 inline constexpr std::array printer_reasons{
-    KnownReason{"media-empty", "the paper is out"},
-    KnownReason{"media-needed", "it waits for paper"},
-    KnownReason{"media-low", "there is little paper left"},
-    KnownReason{"media-jam", "paper is stuck in it"},
-    KnownReason{"input-tray-missing", "the paper tray is not in"},
-    KnownReason{"output-area-full", "its output tray is full"},
-    KnownReason{"door-open", "a door of it is open"},
-    KnownReason{"cover-open", "a cover of it is open"},
-    KnownReason{"interlock-open", "something of it is open"},
-    KnownReason{"toner-empty", "the toner is used up"},
-    KnownReason{"toner-low", "there is little toner left"},
-    KnownReason{"marker-supply-empty", "the ink is used up"},
-    KnownReason{"marker-supply-low", "there is little ink left"},
-    KnownReason{"paused", "somebody has paused it"},
-    KnownReason{"offline", "it cannot be reached"},
-    KnownReason{"connecting-to-device", "it is being reached for"},
-    KnownReason{"timed-out", "it does not answer"},
-    KnownReason{"shutdown", "it is switched off"},
-    KnownReason{"spool-area-full", "the print service has no room"},
-    KnownReason{"other", "it does not say why"},
+    "media-empty",        "media-needed",      "media-low",       "media-jam",
+    "input-tray-missing", "output-area-full",  "door-open",       "cover-open",
+    "interlock-open",     "toner-empty",       "toner-low",       "marker-supply-empty",
+    "marker-supply-low",  "paused",            "offline",         "connecting-to-device",
+    "timed-out",          "shutdown",          "spool-area-full", "other",
 };
 
 /// What a printer says about itself that someone can do something about, such as paper that is out.
@@ -59,6 +40,7 @@ struct Printer {
     State state = State::idle;
     bool accepting = true; ///< takes new jobs
     std::vector<PrinterReason> reasons;
+    bool usable() const { return accepting && state != State::stopped; }
 };
 
 struct JobState {
@@ -88,12 +70,12 @@ struct PrintService {
 // used from any thread, and should be from one that may wait. Problems, with a text for staff:
 // - `no_print_service` (io): nothing answers there
 // - `no_printer` (refused): no printer of that name, or none at all
-// - `printer_stopped` (refused): it is stopped, and why; nothing was sent, so that nothing is
+// - `printer_stopped` (refused): it is stopped, and why (keywords); nothing was sent, so that nothing is
 //   printed later when nobody stands there
 // - `not_accepted` (refused): the queue takes no jobs, or refused this one, and what it said
 // - `no_job` (refused): the service does not know the job (any more)
 // - `bad_copies`, `not_pdf` (refused): what was to be printed
-// - `io` (io): the service stopped answering, or said something that is no answer
+// - `no_print_answer` (io): the service stopped answering, or said something that is no answer
 
 /// In the order of the service. No printer at all is `no_printer`, not an empty list.
 Result<std::vector<Printer>> printers(const PrintService& service = {});

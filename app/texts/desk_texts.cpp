@@ -687,6 +687,108 @@ namespace {
     //: For screen readers: a picture of one page of the sheet; %1 which.
     //% "Page %1 of the sheet"
     QT_TRID_NOOP("desk.print.picture"),
+    //: Printing.
+    //% "The print service does not answer as it should. Try once more, or save the sheet as a PDF."
+    QT_TRID_NOOP("desk.problem.no_print_answer"),
+    //: After printing: the print service has forgotten the job.
+    //% "The print service no longer knows of the sheet. Look at the printer."
+    QT_TRID_NOOP("desk.problem.no_job"),
+    //: The part of the program that makes the sheet is missing.
+    //% "What makes and prints the sheet could not be loaded. Tell who set up this tablet."
+    QT_TRID_NOOP("desk.problem.print_not_loaded"),
+    //: Button, where no printer can be used: asks the print service once more.
+    //% "Look for printers again"
+    QT_TRID_NOOP("desk.print.look"),
+    //: A printer and what it says of itself, such as "Front desk: the paper is out"; %1 its name, %2 one or more of desk.printer...
+    //% "%1: %2"
+    QT_TRID_NOOP("desk.printer_says"),
+    //: In the list of printers; %1 its name, %2 why.
+    //% "%1 – stopped: %2"
+    QT_TRID_NOOP("desk.printer_stopped"),
+    //: In the list of printers; %1 its name.
+    //% "%1 – takes no jobs"
+    QT_TRID_NOOP("desk.printer_closed"),
+    //: Above the page: how far a sheet is that was sent to a printer; %1 its name.
+    //% "The sheet waits at %1."
+    QT_TRID_NOOP("desk.job.waiting"),
+    //: Above the page: how far a sheet is that was sent to a printer; %1 its name.
+    //% "The print service holds the sheet back at %1."
+    QT_TRID_NOOP("desk.job.held"),
+    //: Above the page: how far a sheet is that was sent to a printer; %1 its name.
+    //% "%1 is printing."
+    QT_TRID_NOOP("desk.job.printing"),
+    //: Above the page: how far a sheet is that was sent to a printer; %1 its name.
+    //% "%1 has stopped in the middle of the sheet."
+    QT_TRID_NOOP("desk.job.stopped"),
+    //: Above the page: how far a sheet is that was sent to a printer; %1 its name.
+    //% "All of the sheet has gone to %1."
+    QT_TRID_NOOP("desk.job.printed"),
+    //: Above the page: how far a sheet is that was sent to a printer; %1 its name.
+    //% "Somebody has cancelled the sheet at %1. What is missing is not printed."
+    QT_TRID_NOOP("desk.job.cancelled"),
+    //: Above the page: how far a sheet is that was sent to a printer; %1 its name.
+    //% "The print service has given up the sheet at %1. Print it again, or save it as a PDF."
+    QT_TRID_NOOP("desk.job.aborted"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "the paper is out"
+    QT_TRID_NOOP("desk.printer.media-empty"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "it waits for paper"
+    QT_TRID_NOOP("desk.printer.media-needed"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "little paper is left"
+    QT_TRID_NOOP("desk.printer.media-low"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "paper is stuck in it"
+    QT_TRID_NOOP("desk.printer.media-jam"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "the paper tray is not in"
+    QT_TRID_NOOP("desk.printer.input-tray-missing"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "its output tray is full"
+    QT_TRID_NOOP("desk.printer.output-area-full"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "a door is open"
+    QT_TRID_NOOP("desk.printer.door-open"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "a cover is open"
+    QT_TRID_NOOP("desk.printer.cover-open"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "something of it is open"
+    QT_TRID_NOOP("desk.printer.interlock-open"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "the toner is used up"
+    QT_TRID_NOOP("desk.printer.toner-empty"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "little toner is left"
+    QT_TRID_NOOP("desk.printer.toner-low"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "the ink is used up"
+    QT_TRID_NOOP("desk.printer.marker-supply-empty"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "little ink is left"
+    QT_TRID_NOOP("desk.printer.marker-supply-low"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "somebody has paused it"
+    QT_TRID_NOOP("desk.printer.paused"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "it cannot be reached"
+    QT_TRID_NOOP("desk.printer.offline"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "it is being reached for"
+    QT_TRID_NOOP("desk.printer.connecting-to-device"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "it does not answer"
+    QT_TRID_NOOP("desk.printer.timed-out"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "it is switched off"
+    QT_TRID_NOOP("desk.printer.shutdown"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "the print service has no room"
+    QT_TRID_NOOP("desk.printer.spool-area-full"),
+    //: What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.
+    //% "it does not say why"
+    QT_TRID_NOOP("desk.printer.other"),
 };
 
 } // namespace

@@ -115,8 +115,13 @@ Draft draft(const Kit& kit, WritingHand hand)
         const Part& part = kit.parts[p];
         const Range here = of_part[part.id];
         const std::string at = pointer("/parts", p);
-        if (!part.on.empty())
-            out.link(of_part[part.on].worn, here.first, part.id + " sits on " + part.on, pointer(at, "on"));
+        if (!part.on.empty()) {
+            const size_t worn = of_part[part.on].worn;
+            const bool taped = out.steps[worn].stage == "tape"; // holds both: it comes when both are on
+            out.link(taped ? worn - 1 : worn, here.first, part.id + " sits on " + part.on, pointer(at, "on"));
+            if (taped)
+                out.link(here.worn, worn, "the tape comes when " + part.id + " sits on " + part.on);
+        }
         if (part.plug)
             out.link(of_part[kit.recorder()->id].worn, here.last, "the recorder is worn before anything is plugged into it");
         for (size_t i = 0; i < part.after.size(); ++i)
@@ -127,6 +132,14 @@ Draft draft(const Kit& kit, WritingHand hand)
         for (size_t i = here.first; i <= here.last; ++i) {
             if (out.steps[i].tape_strips > 0)
                 out.link(ready["tape"], i, "tape is torn before it is used");
+        }
+        // Whoever opens their nightwear for the heart pads must not have belts or a harness over it
+        // yet (common practice, no source).
+        if (part.kind == PartKind::ecg_electrodes) {
+            for (const Part& over : kit.parts) {
+                if (over.kind == PartKind::effort_belt || over.kind == PartKind::recorder)
+                    out.link(here.worn, of_part[over.id].first, part.id + " goes on bare skin, under " + over.id);
+            }
         }
         if (part.kind == PartKind::finger_probe) {
             out.link(ready["bare"], here.first, "nails are bare before the probe");

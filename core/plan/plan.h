@@ -51,7 +51,8 @@ struct Plan {
 };
 
 /// Builds the steps from the kit's parts by their kinds, in an order that keeps every "must come
-/// before": a belt before what sits on it, the recorder before a plug, tape torn before it is used,
+/// before": heart pads on bare skin before belts and recorder, a belt before what sits on it, all that
+/// sits on a tube before the tube is taped, the recorder before a plug, tape torn before it is used,
 /// nails bare before the probe, all that takes two hands before the probe ties one, the probe's plug
 /// last, and what the kit file adds with "after". Among what is free to go, the order of the file.
 /// Error (refused): a cycle, with the pointer of an "after" in it and every link named.

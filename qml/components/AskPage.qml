@@ -16,23 +16,12 @@ Page {
     property string hint: ""
     property string caution: ""
     property bool backVisible: true
-    /// What lies over the page: "" or "sound", why there is none.
-    property string shown: ""
-    covered: shown !== ""
-    onTitleChanged: shown = ""
     /// The answering side's share of the width in landscape.
     property real answerShare: 0.58
     property real answerSpacing: Theme.px(14)
     default property alias answers: answerColumn.data
     /// More at the start side, below the words.
     property alias beside: wordColumn.data
-
-    over: Panel {
-        visible: root.shown !== ""
-        title: root.title
-        body: root.voice.reason ?? ""
-        onClosed: root.shown = ""
-    }
 
     Grid {
         id: sides
@@ -49,20 +38,11 @@ Page {
             id: wordColumn
             width: sides.two ? sides.width - sides.answerWide - sides.columnSpacing : sides.width
             spacing: Theme.px(16)
-            TopBar {
-                visible: root.backVisible || root.speakOffered
+            ReadBar {
+                page: root
+                title: root.title
                 width: parent.width
                 backVisible: root.backVisible
-                onBack: root.back()
-                SayAction {
-                    objectName: "say"
-                    visible: root.speakOffered
-                    canSpeak: root.voice.canSpeak ?? false
-                    speaking: root.voice.speaking ?? false
-                    onSay: root.sayAgain()
-                    onStop: root.stopReading()
-                    onWhy: root.shown = "sound"
-                }
             }
             SmallWords { width: parent.width; text: root.label }
             Title { id: titleWords; width: parent.width; text: root.title }

@@ -34,6 +34,8 @@ FocusScope {
     /// Reading aloud: { offered, canSpeak, speaking, readToMe, reason, ... }
     property var voice: ({})
     readonly property bool speakOffered: voice.offered ?? false
+    /// Why there is no sound lies over the page.
+    property bool silenceShown: false
     signal sayAgain()
     signal stopReading()
 
@@ -49,7 +51,7 @@ FocusScope {
     Item {
         id: base
         anchors.fill: parent
-        visible: !root.covered
+        visible: !root.covered && !root.silenceShown
 
         Rectangle {
             id: paneItem
@@ -115,4 +117,10 @@ FocusScope {
         }
     }
     Item { id: overItem; anchors.fill: parent }
+    Panel {
+        visible: root.silenceShown
+        title: qsTrId("step.no_sound")
+        body: root.voice.reason ?? ""
+        onClosed: root.silenceShown = false
+    }
 }

@@ -28,6 +28,7 @@ Page {
     ]
     property string staffLabel: ""
     signal staff()
+    ReadBar { page: root; title: root.title; width: parent.width }
     Title { width: parent.width; text: root.title }
     Words { width: parent.width; text: root.body }
     Words { width: parent.width; text: root.returnText; font.weight: Font.DemiBold }

@@ -25,30 +25,8 @@ Page {
             onClicked: root.nightSoundChosen(!chosen)
         }
     ]
-    /// What lies over the page: "" or "sound", why there is none.
-    property string shown: ""
-    covered: shown !== ""
     signal nightSoundChosen(bool on)
-    over: Panel {
-        visible: root.shown !== ""
-        title: root.title
-        body: root.voice.reason ?? ""
-        onClosed: root.shown = ""
-    }
-    TopBar {
-        width: parent.width
-        backVisible: root.backVisible
-        onBack: root.back()
-        SayAction {
-            objectName: "say"
-            visible: root.speakOffered
-            canSpeak: root.voice.canSpeak ?? false
-            speaking: root.voice.speaking ?? false
-            onSay: root.sayAgain()
-            onStop: root.stopReading()
-            onWhy: root.shown = "sound"
-        }
-    }
+    ReadBar { page: root; title: root.title; width: parent.width; backVisible: root.backVisible }
     Title { width: parent.width; text: root.title }
     Lines { width: parent.width; lines: root.lines }
     CautionBox { width: parent.width; text: root.caution }

@@ -16,6 +16,7 @@ Page {
     paneShareUpright: 0.34
     centred: true
     pane: Horizon { anchors.fill: parent; hour: "dawn" }
+    ReadBar { page: root; title: root.title; width: parent.width }
     Title { width: parent.width; text: root.title }
     Words { width: parent.width; text: root.body; font.pixelSize: Theme.label }
     CautionBox { width: parent.width; text: root.caution }

@@ -21,7 +21,7 @@ Page {
     property string clinicText: ""
     property bool backVisible: false
     spacing: Theme.px(12)
-    BackAction { objectName: "back"; visible: root.backVisible; onClicked: root.back() }
+    ReadBar { page: root; title: root.sentence; width: parent.width; backVisible: root.backVisible }
     Title { width: parent.width; text: root.sentence }
     Words { width: parent.width; text: root.rangeText; font.weight: Font.DemiBold }
     Words { width: parent.width; text: root.whatNow }

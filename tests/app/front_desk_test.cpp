@@ -6,6 +6,7 @@
 #include "base/file.h"
 #include "journal/kinds.h"
 #include "record/folder.h"
+#include "support/print_service.h"
 
 #include <QCoreApplication>
 #include <QTemporaryDir>
@@ -29,6 +30,8 @@ class FrontDeskTest : public testing::Test {
     FrontDesk::Settings settings_;
     std::vector<Stick> sticks_;
     LetGo let_go_ = LetGo::unmounted;
+    const fs::path printing_ = home_ / "printing";
+    std::unique_ptr<test::PrintServer> server_;
     std::unique_ptr<Kiosk> kiosk_;
     std::unique_ptr<FrontDesk> desk_;
 
@@ -144,6 +147,33 @@ class FrontDeskTest : public testing::Test {
         ASSERT_TRUE(kiosk_->open_page("pack"));
         kiosk_->goOn();
         ASSERT_EQ(kiosk_->page(), "finished") << kiosk_->message().detail.toStdString();
+    }
+    /// To the page that prints the visit's sheet, beside a print service with these printers.
+    void to_print(const char* printers)
+    {
+        fs::create_directories(printing_);
+        server_ = std::make_unique<test::PrintServer>(printing_);
+        ASSERT_TRUE(server_->start(printers)) << server_->log();
+        settings_.print_service = server_->service();
+        start();
+        unlock();
+        desk_->openRow("visits", "SM-0417");
+        act("print");
+        ASSERT_TRUE(block("printer").options.size() > 0) << all_text().toStdString();
+    }
+    QString name(const char* printer) const { return desk_->words().code(printer); }
+    bool becomes(const QString& said)
+    {
+        return test::within(std::chrono::seconds(30), [&] {
+            QCoreApplication::processEvents();
+            return message() == said;
+        });
+    }
+    static std::string read(const fs::path& file)
+    {
+        std::ostringstream out;
+        out << std::ifstream(file, std::ios::binary).rdbuf();
+        return out.str();
     }
     void unlock()
     {
@@ -610,6 +640,77 @@ TEST_F(FrontDeskTest, ASheetIsShownAndSaved)
     act("save");
     EXPECT_TRUE(fs::exists(stick_ / "SM-0417_sheet.pdf")) << message().toStdString();
     EXPECT_TRUE(holding("SM-0417_sheet").empty()) << "not in the data folder";
+}
+
+TEST_F(FrontDeskTest, ASheetIsPrinted_AndSaysWhenItIsThrough)
+{
+    prepared();
+    to_print(test::some_printers);
+    EXPECT_EQ(block("printer").text, "front");
+    act("save");
+    act("print");
+    EXPECT_EQ(message(), text("desk.print.sent", {name("Front desk")}));
+    EXPECT_TRUE(becomes(text("desk.job.printed", {name("Front desk")}))) << message().toStdString();
+    EXPECT_FALSE(desk_->page().fault);
+    EXPECT_EQ(read(printing_ / "came"), read(stick_ / "SM-0417_sheet.pdf"));
+    EXPECT_EQ(read(printing_ / "told").find("SM-0417"), std::string::npos);
+}
+
+TEST_F(FrontDeskTest, APrinterInTroubleSaysWhatItIs_UntilSomebodyHasSeenToIt)
+{
+    prepared();
+    to_print(test::some_printers);
+    type("printer", "stuck");
+    act("print");
+    const QString jam = text("desk.printer_says", {name("stuck"), text("desk.printer.media-jam")});
+    EXPECT_TRUE(becomes(text("desk.job.printing", {name("stuck")}) + "\n" + jam)) << message().toStdString();
+    EXPECT_TRUE(desk_->page().fault);
+    std::ofstream(printing_ / "cleared") << "";
+    EXPECT_TRUE(becomes(text("desk.job.printed", {name("stuck")}))) << message().toStdString();
+    EXPECT_FALSE(desk_->page().fault);
+}
+
+TEST_F(FrontDeskTest, APrinterThatCannotBeUsedSaysWhyInTheList)
+{
+    prepared();
+    to_print(test::some_printers);
+    std::map<QString, DeskOption> printers;
+    for (const QVariant& one : block("printer").options)
+        printers[one.value<DeskOption>().id] = one.value<DeskOption>();
+    EXPECT_TRUE(printers["front"].enabled);
+    EXPECT_EQ(printers["front"].label, name("Front desk"));
+    EXPECT_FALSE(printers["still"].enabled);
+    for (const char* why : {"desk.printer.media-empty", "desk.printer.toner-low"})
+        EXPECT_TRUE(printers["still"].label.contains(text(why))) << printers["still"].label.toStdString();
+    EXPECT_FALSE(printers["still"].label.contains(text("desk.printer.other"))) << "a mere report";
+    EXPECT_FALSE(printers["full"].enabled);
+    EXPECT_EQ(printers["full"].label, text("desk.printer_closed", {name("full")}));
+    // What the queue refuses only when it is asked.
+    type("printer", "full");
+    act("print");
+    EXPECT_EQ(message(), text("desk.problem.not_accepted"));
+    EXPECT_FALSE(fs::exists(printing_ / "came"));
+}
+
+TEST_F(FrontDeskTest, WithoutAPrinterThatCanBeUsedThePdfIsOffered_AndThePrintersAreLookedForAgain)
+{
+    prepared();
+    to_print("<Printer still>\nDeviceURI tray:/still\nState Stopped\nAccepting Yes\nOpPolicy default\n</Printer>\n");
+    EXPECT_FALSE(actions().contains("print"));
+    EXPECT_EQ(desk_->page().mainAction, "save");
+    EXPECT_TRUE(block("printer").options.at(0).value<DeskOption>().label.contains(text("desk.printer.paused"))) << "CUPS says so of each stopped printer";
+    server_.reset();
+    act("look");
+    EXPECT_TRUE(all_text().contains(text("desk.problem.no_print_service"))) << all_text().toStdString();
+}
+
+TEST(DeskWords, EachStateOfAPrinterHasItsWordsInEachLanguage)
+{
+    for (const QString& language : Words::languages()) {
+        const Words words(language, *find_zone("UTC"));
+        for (const std::string reason : print::printer_reasons)
+            EXPECT_NE(words.of("desk.printer." + reason), QString::fromStdString("desk.printer." + reason)) << language.toStdString();
+    }
 }
 
 TEST_F(FrontDeskTest, LeftAloneItLocksItself)

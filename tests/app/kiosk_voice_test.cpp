@@ -11,6 +11,7 @@
 #include <QPainter>
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
+#include <utility>
 
 namespace {
 
@@ -315,6 +316,50 @@ TEST_F(KioskVoice, TheNightIsSilent_UnlessSoundWasAskedFor)
     one->wake();
     one->noteAwake();
     EXPECT_EQ(told.tones.size(), 2);
+}
+
+TEST_F(KioskVoice, TheNightPageStaysLitWhileItsAdviceIsRead)
+{
+    record_all();
+    const std::unique_ptr<Kiosk> one = kiosk();
+    ASSERT_TRUE(one->open_page("night"));
+    one->wake();
+    one->askHelp();
+    one->choose("unwell");
+    ASSERT_EQ(one->night().face, "advice");
+    one->sayAgain();
+    ASSERT_FALSE(told.read.isEmpty());
+    one->let_time_pass();
+    EXPECT_EQ(one->night().face, "advice") << "it is still being read";
+    EXPECT_FALSE(told.read.isEmpty());
+    told.speaker->ended(true);
+    EXPECT_EQ(one->night().face, "advice");
+    one->let_time_pass();
+    EXPECT_EQ(one->night().face, "dark");
+}
+
+TEST_F(KioskVoice, TheMorningCanBeReadToo_ButNoTimeAndNoAnswer)
+{
+    record_all();
+    const std::unique_ptr<Kiosk> one = kiosk();
+    bool after_night = false;
+    int read = 0;
+    for (const std::string& page : one->session()->pages().all()) {
+        if (std::exchange(after_night, after_night || page == "night") == false)
+            continue;
+        ASSERT_TRUE(one->open_page(page)) << page;
+        if (one->screen() == "puzzle")
+            continue; // two answers with their times
+        EXPECT_TRUE(one->voice().offered) << page;
+        EXPECT_TRUE(one->voice().canSpeak) << page << ": " << one->voice().reason.toStdString();
+        one->sayAgain();
+        ASSERT_FALSE(told.read.isEmpty()) << page;
+        if (page.starts_with("q.")) {
+            EXPECT_TRUE(name_of_file(told.read.front()).startsWith(QString::fromStdString(page + ".title-"))) << told.read.front().toStdString();
+        }
+        ++read;
+    }
+    EXPECT_GE(read, 17);
 }
 
 TEST_F(KioskVoice, TheBreathingGuideSounds_OnlyWhileItIsAskedFor)

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 // SPDX-FileCopyrightText: Evenfall contributors
 // A member of the staff with a keyboard and nothing else: from a tablet without a PIN to a visit that is
-// made, its sheet saved, used for a night, taken out, and gone without a trace.
+// made, its sheet printed, used for a night, taken out, and gone without a trace.
 #include "frontdesk/front_desk.h"
 #include "stage/observer.h"
 #include "stage/window.h"
+#include "support/print_service.h"
 
 #include "record/verify.h"
 
@@ -25,7 +26,8 @@ namespace fs = std::filesystem;
 class DeskByKeyboard : public testing::Test {
   protected:
     QTemporaryDir folder_;
-    fs::path home_ = folder_.path().toStdString(), stick_ = home_ / "stick";
+    fs::path home_ = folder_.path().toStdString(), stick_ = home_ / "stick", printing_ = home_ / "printing";
+    std::unique_ptr<test::PrintServer> server_;
     std::shared_ptr<SimulatedClock> clock_ = std::make_shared<SimulatedClock>(*resolve(*parse_time("2026-11-05T14:00:00-05:00"), nullptr));
     FrontDesk::Settings settings_;
     std::unique_ptr<Kiosk> kiosk_;
@@ -42,7 +44,10 @@ class DeskByKeyboard : public testing::Test {
         settings_.documents = home_;
         settings_.sticks = [this] { return std::vector<Stick>{{stick_, "", "Blue stick"}}; };
         settings_.let_go = [](const Stick&) -> Result<LetGo> { return LetGo::unmounted; };
-        settings_.print_service.server = (home_ / "no such socket").string();
+        fs::create_directories(printing_);
+        server_ = std::make_unique<test::PrintServer>(printing_);
+        ASSERT_TRUE(server_->start(test::some_printers)) << server_->log();
+        settings_.print_service = server_->service();
         kiosk_ = std::make_unique<Kiosk>([this] { return FrontDesk::open_tonight(settings_, clock_); }, Kiosk::Settings{});
         desk_ = std::make_unique<FrontDesk>(*kiosk_, settings_, clock_);
         wake_accessibility();
@@ -110,6 +115,12 @@ class DeskByKeyboard : public testing::Test {
         tab_to(QStringLiteral("act-") + action);
         enter();
     }
+    static std::string bytes_of(const fs::path& file)
+    {
+        std::ostringstream all;
+        all << std::ifstream(file, std::ios::binary).rdbuf();
+        return all.str();
+    }
     QString message() const { return desk_->page().message; }
     QString text(const char* id, const QStringList& args = {}) const { return desk_->words().of(id, args); }
 };
@@ -153,10 +164,19 @@ TEST_F(DeskByKeyboard, AVisitIsMadePrintedUsedAndGone)
     ::testing::Test::RecordProperty("keys_for_a_visit", keys_);
     std::printf("a new visit by keyboard: %d keys\n", keys_);
 
-    press("print");
-    EXPECT_GT(desk_->page().blocks.size(), 3);
+    keys_ = 0;
+    press("print"); // of the visit: its sheet is shown
+    press("print"); // of the sheet
+    const QString through = text("desk.job.printed", {desk_->words().code("Front desk")});
+    EXPECT_TRUE(test::within(std::chrono::seconds(30), [&] {
+        settle();
+        return message() == through;
+    })) << message().toStdString();
+    const std::string printed = bytes_of(printing_ / "came");
+    EXPECT_TRUE(printed.starts_with("%PDF-")) << "what came out of the printer";
+    std::printf("its sheet printed by keyboard: %d keys, %zu bytes at the printer\n", keys_, printed.size());
     press("save");
-    EXPECT_TRUE(fs::exists(stick_ / "SM-0417_sheet.pdf")) << message().toStdString();
+    EXPECT_EQ(bytes_of(stick_ / "SM-0417_sheet.pdf"), printed) << message().toStdString();
     function_key(Qt::Key_F9);
 
     // The patient's night, in short.
@@ -201,12 +221,10 @@ TEST_F(DeskByKeyboard, AVisitIsMadePrintedUsedAndGone)
         }
     EXPECT_EQ(records, 1);
     for (const auto& entry : fs::recursive_directory_iterator(settings_.data)) {
-        std::ostringstream all;
-        if (entry.is_regular_file())
-            all << std::ifstream(entry.path(), std::ios::binary).rdbuf();
+        const std::string all = entry.is_regular_file() ? bytes_of(entry.path()) : std::string();
         for (const char* bytes : {"SM-0417", "lights_out", "double_blink", "Bag 12"}) {
             EXPECT_EQ(entry.path().string().find(bytes), std::string::npos) << entry.path();
-            EXPECT_EQ(all.str().find(bytes), std::string::npos) << bytes << " in " << entry.path();
+            EXPECT_EQ(all.find(bytes), std::string::npos) << bytes << " in " << entry.path();
         }
     }
     function_key(Qt::Key_F9);

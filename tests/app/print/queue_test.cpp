@@ -4,20 +4,18 @@
 // own, whose printers write what they get into files.
 #include "core/record/diaries.h"
 #include "print/queue.h"
+#include "support/print_service.h"
 
 #include <gtest/gtest.h>
 
 #include <atomic>
 #include <chrono>
-#include <csignal>
-#include <fcntl.h>
 #include <filesystem>
 #include <fstream>
 #include <functional>
 #include <poll.h>
 #include <sys/socket.h>
 #include <sys/un.h>
-#include <sys/wait.h>
 #include <thread>
 #include <unistd.h>
 
@@ -29,8 +27,8 @@ using namespace std::chrono_literals;
 using print::Paper;
 using print::Printer;
 using print::PrinterReason;
-
-constexpr const char* service_program = "/usr/sbin/cupsd";
+using test::some_printers;
+using test::within;
 
 void write(const fs::path& path, const std::string& text)
 {
@@ -49,129 +47,19 @@ int listening_at(const std::string& path)
     return socket;
 }
 
-/// Where a printer sends its pages: CUPS runs it for each job. It keeps the bytes and what it was
-/// told, for "stuck" only once somebody has cleared the paper.
-constexpr const char* tray = R"(#!/bin/sh
-[ $# -eq 0 ] && exit 0
-place="@FOLDER@"
-if [ "$DEVICE_URI" = tray:/stuck ]; then
-    echo "STATE: +media-jam-error" >&2
-    while [ ! -e "$place/cleared" ]; do sleep 0.1; done
-    echo "STATE: -media-jam-error" >&2
-fi
-printf '%s\n' "$@" >"$place/told"
-cat "${6:--}" >"$place/came.part" && mv "$place/came.part" "$place/came"
-)";
-
-constexpr const char* some_printers = R"(<DefaultPrinter front>
-Info Front desk
-Location First floor, left
-DeviceURI tray:/front
-State Idle
-Accepting Yes
-OpPolicy default
-</DefaultPrinter>
-<Printer still>
-DeviceURI tray:/still
-State Stopped
-Reason media-empty-error
-Reason toner-low-warning
-Reason of-our-own-report
-Accepting Yes
-OpPolicy default
-</Printer>
-<Printer full>
-DeviceURI tray:/full
-State Idle
-Accepting No
-OpPolicy default
-</Printer>
-<Printer closed>
-DeviceURI tray:/closed
-State Idle
-Accepting Yes
-OpPolicy default
-AllowUser somebody-else
-</Printer>
-<Printer stuck>
-DeviceURI tray:/stuck
-State Idle
-Accepting Yes
-OpPolicy default
-</Printer>
-)";
-
 class Printing : public testing::Test {
   protected:
     test::TemporaryDirectory temporary;
     const fs::path folder = temporary.path();
-    const print::PrintService service{(folder / "socket").string(), 5s};
+    test::PrintServer server{folder};
+    const print::PrintService service = server.service();
     const std::string pdf = "%PDF-1.7\n" + std::string(100'000, 'x') + "\n%%EOF\n";
-    pid_t running = -1;
 
-    void start(const std::string& printers)
-    {
-        ASSERT_TRUE(fs::exists(service_program))
-            << "no " << service_program << ": install the package cups-daemon";
-        for (const char* name : {"root", "spool", "tmp", "cache", "state", "bin", "bin/backend"})
-            fs::create_directory(folder / name);
-        fs::create_symlink("/usr/lib/cups/daemon", folder / "bin/daemon");
-        std::string script = tray;
-        script.replace(script.find("@FOLDER@"), 8, folder.string());
-        write(folder / "bin/backend/tray", script);
-        fs::permissions(folder / "bin/backend/tray",
-                        fs::perms::owner_all); // runs as who started it
-        const std::string at = folder.string();
-        write(folder / "root/cups-files.conf",
-              "ServerRoot " + at + "/root\nServerBin " + at + "/bin\nRequestRoot " + at +
-                  "/spool\nTempDir " + at + "/tmp\nCacheDir " + at + "/cache\nStateDir " + at +
-                  "/state\nAccessLog " + at + "/access\nErrorLog " + at + "/error\nPageLog " + at +
-                  "/page\nPrintcap " + at + "/printcap\nSandboxing relaxed\n");
-        write(folder / "root/cupsd.conf",
-              "Listen " + service.server +
-                  "\nLogLevel info\nBrowsing No\nWebInterface No\nDefaultAuthType None\n"
-                  "<Location />\nOrder deny,allow\nAllow all\n</Location>\n"
-                  "<Policy default>\nJobPrivateAccess all\nJobPrivateValues none\n"
-                  "<Limit All>\nOrder deny,allow\nAllow all\n</Limit>\n</Policy>\n");
-        write(folder / "root/printers.conf", printers);
-        const std::string config = at + "/root/cupsd.conf", files = at + "/root/cups-files.conf",
-                          out = at + "/service.out";
-        running = ::fork();
-        if (running == 0) {
-            const int to = ::open(out.c_str(), O_WRONLY | O_CREAT, 0600);
-            ::dup2(to, 1);
-            ::dup2(to, 2);
-            ::execl(service_program, service_program, "-f", "-c", config.c_str(), "-s",
-                    files.c_str(), nullptr);
-            ::_exit(127);
-        }
-        const bool up = within(20s, [&] {
-            const auto found = print::printers(service);
-            return found || found.problems()[0].code == "no_printer";
-        });
-        ASSERT_TRUE(up) << test::slurp(out) << test::slurp((folder / "error").string());
-    }
+    void start(const std::string& printers) { ASSERT_TRUE(server.start(printers)) << server.log(); }
     void TearDown() override
     {
-        if (running > 0) {
-            ::kill(running, SIGTERM);
-            if (!within(5s, [&] { return ::waitpid(running, nullptr, WNOHANG) == running; })) {
-                ::kill(running, SIGKILL);
-                ::waitpid(running, nullptr, 0);
-            }
-        }
-        if (HasFailure() && running > 0)
-            std::printf("%s\n", test::slurp((folder / "error").string()).c_str());
-    }
-    static bool within(std::chrono::milliseconds most, const std::function<bool()>& is)
-    {
-        const auto until = std::chrono::steady_clock::now() + most;
-        while (std::chrono::steady_clock::now() < until) {
-            if (is())
-                return true;
-            std::this_thread::sleep_for(50ms);
-        }
-        return is();
+        if (HasFailure())
+            std::printf("%s\n", server.log().c_str());
     }
     void job_ends_as(print::JobState::State wanted, const std::string& printer, long job)
     {
@@ -274,7 +162,7 @@ TEST_F(Printing, AStoppedPrinterIsNamedWithItsReasonAndGetsNothing)
     const Problem found = problem(print::print_pdf(pdf, "still", Paper::a4, 1, service),
                                   "printer_stopped", Fault::refused);
     EXPECT_NE(found.text.find("\"still\""), std::string::npos);
-    EXPECT_NE(found.text.find("the paper is out"), std::string::npos) << found.text;
+    EXPECT_NE(found.text.find("media-empty"), std::string::npos) << found.text;
     problem(print::job_state("still", 1, service), "no_job", Fault::refused);
 }
 
@@ -395,19 +283,16 @@ TEST_F(Printing, AServiceThatHangsIsGivenUp)
             const Problems problems = call();
             EXPECT_LT(std::chrono::steady_clock::now() - begin, 3s);
             ASSERT_EQ(problems.size(), 1u);
-            EXPECT_EQ(problems[0].code, "io") << problems[0].text;
+            EXPECT_EQ(problems[0].code, "no_print_answer") << problems[0].text;
         }
     }
 }
 
-TEST(PrinterReasons, HaveAnIdAndWordsEachAndEndWithTheOneForAllOthers)
+TEST(PrinterReasons, AreThereOnceEachAndEndWithTheOneForAllOthers)
 {
-    std::set<std::string> ids;
-    for (const print::KnownReason& one : print::printer_reasons) {
-        EXPECT_TRUE(ids.insert(one.id).second) << one.id;
-        EXPECT_FALSE(std::string(one.words).empty());
-    }
-    EXPECT_STREQ(print::printer_reasons.back().id, "other");
+    const std::set<std::string> ids(print::printer_reasons.begin(), print::printer_reasons.end());
+    EXPECT_EQ(ids.size(), print::printer_reasons.size());
+    EXPECT_STREQ(print::printer_reasons.back(), "other");
 }
 
 } // namespace

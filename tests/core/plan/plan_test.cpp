@@ -130,8 +130,30 @@ TEST_P(PlanOfDemoKit, PutsWhatCarriesBeforeWhatSitsOnIt)
         const size_t last = steps_of(plan, part.on).second;
         const size_t worn = plan.steps[last].stage == "plug" ? last - 1 : last;
         for (size_t i = 0; i <= worn; ++i) {
-            if (plan.steps[i].part == part.on && plan.steps[i].stage != "plug") {
+            if (plan.steps[i].part == part.on && plan.steps[i].stage != "plug" && plan.steps[i].stage != "tape") {
                 EXPECT_LT(i, steps_of(plan, part.id).first) << part.id << " on " << part.on;
+            }
+        }
+    }
+}
+
+TEST_P(PlanOfDemoKit, TapesATubeWhenAllThatSitsOnItIsThere)
+{
+    for (const Part& part : kit.parts) {
+        if (!part.on.empty() && plan.step(part.on + ".tape")) {
+            EXPECT_LT(steps_of(plan, part.id).first, place(plan, part.on + ".tape")) << part.id << " on " << part.on;
+        }
+    }
+}
+
+TEST_P(PlanOfDemoKit, PutsHeartPadsOnBareSkinBeforeAnythingIsWornOverIt)
+{
+    for (const Part& pads : kit.parts) {
+        if (pads.kind != PartKind::ecg_electrodes)
+            continue;
+        for (const Part& over : kit.parts) {
+            if (over.kind == PartKind::effort_belt || over.kind == PartKind::recorder) {
+                EXPECT_LT(place(plan, pads.id + ".place"), steps_of(plan, over.id).first) << over.id;
             }
         }
     }
