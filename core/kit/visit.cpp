@@ -302,6 +302,8 @@ Result<VisitWithKit> load_visit(const std::filesystem::path& file,
         std::error_code ignored;
         if (!std::filesystem::is_regular_file(candidate, ignored))
             continue;
+        if (std::filesystem::equivalent(candidate, file, ignored))
+            continue; // a visit that is named like its kit
         Result<Kit> kit = load_kit(candidate);
         if (!kit) {
             Problems problems = kit.problems();

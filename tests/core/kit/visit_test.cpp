@@ -96,6 +96,15 @@ TEST(Visit, FindsItsKit_BesideItInKitsOrInAGivenFolder)
     }
 }
 
+TEST(Visit, IsNotTakenForItsOwnKit_WhenItIsNamedLikeIt)
+{
+    ScratchFolder folder;
+    write(folder / "marram.json", demo_json());
+    const Result<VisitWithKit> found = load_visit(folder / "marram.json", {test::kit_path("marram").parent_path()});
+    ASSERT_TRUE(found.ok()) << found.problems()[0].text;
+    EXPECT_EQ(found->kit.id, "marram");
+}
+
 TEST(Visit, IsRefused_WhenThereIsNoSuchKit)
 {
     ScratchFolder folder;
