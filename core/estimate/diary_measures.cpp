@@ -32,7 +32,9 @@ Span reported_wake(const Night& night)
 /// part / whole in hundredths of a percent, rounded half up.
 std::optional<long> share(const std::optional<Span>& part, const std::optional<Span>& whole)
 {
-    if (!part || !whole || *whole <= Span(0))
+    // Answers that speak against each other can lie thousands of years apart.
+    constexpr Span longest = std::chrono::hours(24 * 366);
+    if (!part || !whole || *whole <= Span(0) || *whole > longest || *part > longest)
         return std::nullopt;
     return static_cast<long>((part->count() * 20000 / whole->count() + 1) / 2);
 }

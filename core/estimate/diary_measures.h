@@ -31,7 +31,8 @@ struct DiaryMeasures {
     /// Duration of the sleep episode: SOL + TST + WASO + TASAFA.
     std::optional<Span> dse;
     /// Sleep efficiency in hundredths of a percent, rounded half up. The name carries the
-    /// denominator: TST / TIB, and TST / DSE. Absent for a denominator of zero.
+    /// denominator: TST / TIB, and TST / DSE. Absent for a denominator of zero, and where a length is over a
+    /// year.
     std::optional<long> se_tib;
     std::optional<long> se_dse;
     bool operator==(const DiaryMeasures&) const = default;

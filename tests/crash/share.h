@@ -3,6 +3,7 @@
 #pragma once
 
 #include <algorithm>
+#include <cstddef>
 #include <cstdlib>
 
 namespace evenfall::test {
@@ -14,6 +15,13 @@ inline int times(int count)
     const char* text = std::getenv("EVENFALL_SHARE");
     const int share = text ? std::atoi(text) : 1;
     return std::max(1, count / std::max(1, share));
+}
+
+/// Of what is tried at every place (or every `step`-th): how far it is to the next one in this run.
+inline std::size_t stride(std::size_t step = 1)
+{
+    const char* text = std::getenv("EVENFALL_SHARE");
+    return step * static_cast<std::size_t>(std::max(1, text ? std::atoi(text) : 1));
 }
 
 } // namespace evenfall::test

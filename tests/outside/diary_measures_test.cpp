@@ -158,6 +158,17 @@ TEST(PublishedDiaries, FallingAsleepOverMidnight)
     EXPECT_EQ(diary_measures(diary("23:45", "70", "06:00", "06:00", "[]")).tst, min(305));
 }
 
+TEST(DiaryMeasures, AnEfficiencyOverThousandsOfYearsIsAbsent)
+{
+    // Contradictory, and yet asked for by who explains what is wrong.
+    const DiaryMeasures m = diary_measures(night_of(
+        head + "'into_bed':'2026-11-04T22:00','lights_out':'2026-11-04T22:00','asleep_after_min':20,"
+               "'final_waking':'4052-11-05T06:00','out_of_bed':'2026-11-05T06:30','awake':[]}"));
+    ASSERT_TRUE(m.tst && m.tib);
+    EXPECT_GT(*m.tst, Span(std::chrono::hours(24 * 365 * 2000)));
+    EXPECT_FALSE(m.se_tib);
+}
+
 TEST(DiaryMeasures, WithoutItsAnswersAMeasureIsAbsentAndNeverZero)
 {
     const DiaryMeasures m = diary_measures(

@@ -4,6 +4,7 @@
 // cannot be carried.
 #include "base/hash.h"
 #include "core/record/diaries.h"
+#include "crash/share.h"
 #include "record/folder.h"
 #include "record/verify.h"
 
@@ -27,7 +28,7 @@ constexpr std::array file_names{"diary.json", "diary.edf", "diary.fhir.json", "S
 /// Every byte of each file; of the long one, every eleventh.
 std::size_t step_of(const std::string& name)
 {
-    return name == "diary.fhir.json" ? 11 : 1;
+    return test::stride(name == "diary.fhir.json" ? 11 : 1);
 }
 
 /// Few values, all exact, so that every byte can be tried. Invented.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // SPDX-FileCopyrightText: Evenfall contributors
 #include "core/record/diaries.h"
+#include "crash/share.h"
 #include "record/diary_edf.h"
 #include "record/events.h"
 #include "record/folder.h"
@@ -338,7 +339,7 @@ TEST_F(Verify, FlippedByteOrCutAnywhereIsNoticed)
 {
     for (const char* name : {"diary.json", "diary.edf", "SHA256SUMS"}) {
         const std::string right = slurp(record / name);
-        for (std::size_t i = 0; i < right.size(); i += 7) {
+        for (std::size_t i = 0; i < right.size(); i += test::stride(7)) {
             std::string wrong = right;
             wrong[i] = static_cast<char>(wrong[i] ^ 1);
             put(name, wrong);
