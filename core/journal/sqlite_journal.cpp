@@ -328,7 +328,7 @@ class SqliteJournal final : public Journal {
         const std::optional<std::string> found = db_.ask("PRAGMA user_version", code);
         if (!found)
             return problem_of(code, "cannot be read");
-        if (*found > std::to_string(version) && found->size() >= std::to_string(version).size())
+        if (std::atoll(found->c_str()) > version) // SQLite gives a whole number of 32 bits
             return Problem{Fault::io, "newer", "", "journal: written by a later version (" + *found + "); right would be that version, or an empty data folder"};
         return Done{};
     }

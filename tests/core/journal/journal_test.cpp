@@ -416,6 +416,27 @@ TEST_F(JournalFile, SetsEachDamagedOneAside_WhenItHappensTwice)
     EXPECT_EQ(bytes_of(folder / "journal-damaged-1.db"), first);
 }
 
+TEST_F(JournalFile, IsSetAsideAsItWasFound_WithItsLog)
+{
+    written(120);
+    {
+        const std::unique_ptr<Journal> open = opened(file);
+        append(*open, 121, 130); // these are in the log alone
+        std::filesystem::create_directory(folder / "pulled");
+        for (const char* tail : {"", "-wal"})
+            std::filesystem::copy_file(file.string() + tail, (folder / "pulled/journal.db").string() + tail);
+    }
+    const std::filesystem::path pulled = folder / "pulled/journal.db";
+    overwrite(pulled, bytes_of(pulled).find(note(60)), "NOTE");
+    const std::string found = bytes_of(pulled), log = bytes_of(pulled.string() + "-wal");
+    ASSERT_FALSE(log.empty());
+    const Result<Opened> result = open_journal(pulled);
+    ASSERT_TRUE(result.ok()) << test::all_told(result.problems());
+    EXPECT_EQ(result->brought_back, 59u);
+    EXPECT_EQ(bytes_of(result->set_aside), found);
+    EXPECT_EQ(bytes_of(result->set_aside.string() + "-wal"), log);
+}
+
 TEST_F(JournalFile, NeverGivesBackAnUntrueEntry_WhereverTheFileIsDamaged)
 {
     written(60);
