@@ -182,9 +182,11 @@ TEST_P(PlanOfDemoKit, DrawsAMirrorRoundThePersonAtTheCheckAlone)
 
 TEST_P(PlanOfDemoKit, DrawsEachLegByItself)
 {
-    for (const Part& part : kit.parts)
-        if (part.kind == PartKind::leg_electrodes)
-            EXPECT_EQ(plan.step(part.id + ".place")->figure, part.where == "left_leg" ? "leg_left" : "leg_right");
+    for (const Part& part : kit.parts) {
+        if (part.kind != PartKind::leg_electrodes)
+            continue;
+        EXPECT_EQ(plan.step(part.id + ".place")->figure, part.where == "left_leg" ? "leg_left" : "leg_right");
+    }
 }
 
 TEST_P(PlanOfDemoKit, PutsWhatCarriesBeforeWhatSitsOnIt)
