@@ -10,6 +10,8 @@
 #include <iostream>
 #include <iterator>
 #include <optional>
+#include <set>
+#include <sstream>
 #include <string_view>
 
 namespace {
@@ -23,9 +25,9 @@ constexpr int io_failed = 3;
 int usage() {
     std::cerr << "evenfall-figures ASSETS_DIR OUT_DIR [--tone dark|light|night|print] "
                  "[--hand left|right] [--build slim|medium|broad] [--state outline|current|done] "
-                 "[--ridges 0..4] [--backdrop]\n"
-                 "ASSETS_DIR is assets/figures. Layers of \"person\" are all in the given state "
-                 "(done).\n";
+                 "[--ridges 0..4] [--layers NAME,NAME,...] [--backdrop]\n"
+                 "ASSETS_DIR is assets/figures. The layers that are named, or else all, are in the "
+                 "given state (done).\n";
     return bad_usage;
 }
 
@@ -77,6 +79,15 @@ bool option(std::string_view key, std::string_view word, FigureRequest& request,
     return false;
 }
 
+std::set<std::string> names_in(const std::string& list) {
+    std::set<std::string> names;
+    std::istringstream in(list);
+    for (std::string name; std::getline(in, name, ',');) {
+        names.insert(name);
+    }
+    return names;
+}
+
 std::optional<std::map<std::string, std::string>> read_folder(const fs::path& folder) {
     std::map<std::string, std::string> files;
     std::error_code error;
@@ -110,9 +121,12 @@ int main(int argc, char** argv) {
     FigureRequest request;
     PartState state = PartState::done;
     std::optional<int> ridges;
+    std::optional<std::set<std::string>> layers;
     for (std::size_t i = 2; i < words.size(); ++i) {
         if (words[i] == "--backdrop") {
             request.backdrop = true;
+        } else if (words[i] == "--layers" && i + 1 < words.size()) {
+            layers = names_in(words[++i]);
         } else if (i + 1 >= words.size() ||
                    !option(words[i], words[i + 1], request, state, ridges)) {
             std::cerr << "not understood: " << words[i] << "\n";
@@ -135,7 +149,9 @@ int main(int argc, char** argv) {
         request.id = id;
         request.parts.clear();
         for (const std::string& layer : store.layers(id)) {
-            request.parts[layer] = state;
+            if (!layers || layers->contains(layer)) {
+                request.parts[layer] = state;
+            }
         }
         request.ridges.clear();
         for (const std::string& slot : store.mark_slots(id)) {

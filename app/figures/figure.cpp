@@ -125,8 +125,8 @@ class Composer {
         return state == request_.parts.end() ? PartState::hidden : state->second;
     }
 
-    int count_of(const Node& node, int most) const {
-        const std::string& slot = *node.find("slot");
+    int count_of(const Node& node, std::string_view attribute, int most) const {
+        const std::string& slot = *node.find(attribute);
         const auto wanted = request_.ridges.find(slot);
         const int count = wanted == request_.ridges.end()
                               ? static_cast<int>(node.number("default", 0))
@@ -185,6 +185,13 @@ class Composer {
         if (node.find("shift") && stretch != 1.0) {
             const double at = node.number("shift", middle_x);
             steps.push_back("translate(" + format((stretch - 1.0) * (at - middle_x)) + " 0)");
+        }
+        if (node.find("place")) {
+            // The place in a row that belongs to this many ridges; what has none comes last.
+            const int count = count_of(node, "place", most_ridges);
+            steps.push_back("translate(" +
+                            format((count == 0 ? most_ridges : count - 1) * node.number("dx", 0)) +
+                            " 0)");
         }
         if (node.find("breathe") && request_.widen != 0.0) {
             const double share = node.number("breathe", 0);
@@ -303,7 +310,7 @@ class Composer {
 
     /// N short bars side by side, the middle of the row at x, y.
     void ridges(const Node& node, Paint paint) {
-        const int count = count_of(node, most_ridges);
+        const int count = count_of(node, "slot", most_ridges);
         if (count == 0 || paint == Paint::outline || paint == Paint::halo || paint == Paint::edge) {
             return;
         }
@@ -326,7 +333,7 @@ class Composer {
 
     /// The children, N times in rows of `columns`; rows and columns are centred on the origin.
     void repeat(const Node& node, Paint paint, const Style& style) {
-        const int count = count_of(node, most_repeats);
+        const int count = count_of(node, "slot", most_repeats);
         const int columns = std::max(1, static_cast<int>(node.number("columns", 1)));
         const int rows = (count + columns - 1) / columns;
         for (int i = 0; i < count; ++i) {

@@ -37,12 +37,14 @@ struct FigureRequest {
     Tone tone = Tone::dark;
     Hand writing_hand = Hand::right;
     Build build = Build::medium;
-    /// Layer name -> state. Only figures with layers ("person") use it; a layer that is not named
-    /// is hidden, a name the figure does not have is passed over (see FigureStore::layers).
+    /// Layer name -> state. Figures with layers use it: "person", and those of a plug (what the
+    /// cable comes from, which ports the recorder has). A layer that is not named is hidden, a name
+    /// the figure does not have is passed over (see FigureStore::layers).
     std::map<std::string, PartState> parts;
     /// Mark slot -> count of ridges, 0 to 4 (slot "strips": strips of tape, 0 to 8). A slot that
-    /// is not named shows the drawing's own default; a name the figure does not have is passed
-    /// over (see FigureStore::mark_slots).
+    /// is not named shows the drawing's own default; a group with "place" stands where that count
+    /// of ridges belongs. A name the figure does not have is passed over (see
+    /// FigureStore::mark_slots).
     std::map<std::string, int> ridges;
     double pulse = 1.0;    ///< 0..1, strength of the halo of the current part; 1 is the still form
     double widen = 0.0;    ///< 0..1, breathing guide: 0 breathed out, 1 breathed in
@@ -50,7 +52,7 @@ struct FigureRequest {
 };
 
 /// Composes figures from their sources. Every figure is 800 x 800 units. What "person" shows lies
-/// within x 130..670, so that it may be cropped to a tall panel.
+/// within x 130..670, so that it may be cropped to a tall panel; only its layer "mirror" is wider.
 ///
 /// Sources are drawn for somebody who writes with the right hand. The figure is the person's
 /// mirror image: its hand on the left of the picture is the person's left hand. For a left-hander

@@ -197,7 +197,7 @@ const std::map<std::string, Names, std::less<>>& grammar() {
         {"svg", {"xmlns", "viewBox", "mirror"}},
         {"g",
          {"id", "transform", "layer", "when", "paint", "stretch", "shift", "breathe", "keep",
-          "halo"}},
+          "halo", "place", "dx", "default"}},
         {"include",
          {"shape", "slot", "transform", "paint", "stretch", "shift", "breathe", "keep", "when"}},
         {"ridges", {"slot", "default", "x", "y", "size", "angle"}},
@@ -362,7 +362,7 @@ std::vector<Fault> check(const Node& root) {
 }
 
 bool expand(Node& node, const Shapes& shapes, int depth, Fault& fault) {
-    if (depth > 12) {
+    if (depth > 24) {
         fault = {node.line, "shapes include each other without end; break the circle"};
         return false;
     }

@@ -5,6 +5,7 @@
 #include "frontdesk/front_desk.h"
 
 #include "base/file.h"
+#include "kiosk/figure_provider.h"
 #include "plan/plan.h"
 
 #include <algorithm>
@@ -112,7 +113,8 @@ void FrontDesk::fill_kit(PageWriter& page)
     QVariantList rows;
     for (const Step& step : found.plan->steps) {
         DeskRow row;
-        row.figure = QString::fromStdString(step.figure);
+        const Depiction drawing = depict(*found.kit, *found.plan, step);
+        row.figure = QString::fromStdString(drawing.id) + QLatin1Char('?') + figure_query(drawing);
         row.cells = {(*words_)(step.title), (*words_)(step.body)};
         rows << QVariant::fromValue(row);
     }

@@ -31,6 +31,20 @@ const FigureStore& FigureProvider::store()
     return *store_;
 }
 
+QString figure_query(const Depiction& what)
+{
+    QStringList ridges, layers, parts;
+    for (const auto& [slot, count] : what.ridges)
+        ridges << QStringLiteral("%1:%2").arg(QString::fromStdString(slot)).arg(count);
+    for (const std::string& layer : what.layers)
+        layers << QString::fromStdString(layer);
+    if (!ridges.isEmpty())
+        parts << QStringLiteral("ridges=") + ridges.join(QLatin1Char(','));
+    if (!layers.isEmpty())
+        parts << QStringLiteral("done=") + layers.join(QLatin1Char(','));
+    return parts.join(QLatin1Char('&'));
+}
+
 FigureRequest parse_figure_address(const QString& address)
 {
     const QStringList halves = address.split(QLatin1Char('?'));

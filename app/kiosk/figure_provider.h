@@ -3,6 +3,7 @@
 #pragma once
 
 #include "figures/figure.h"
+#include "plan/depict.h"
 
 #include <QQuickImageProvider>
 #include <optional>
@@ -23,6 +24,9 @@ class FigureProvider final : public QQuickImageProvider {
     const FigureStore& store();
     std::optional<FigureStore> store_; ///< read with the first drawing: the first page shows none
 };
+
+/// What follows the "?" of an address for such a drawing; empty if it has no marks and no layers.
+QString figure_query(const Depiction& what);
 
 /// The request that an address stands for.
 FigureRequest parse_figure_address(const QString& address);

@@ -6,6 +6,7 @@
 #include "kiosk/session.h"
 #include "kiosk/time_draft.h"
 #include "kiosk/values.h"
+#include "plan/depict.h"
 #include "words/words.h"
 
 #include <QString>
@@ -26,6 +27,7 @@ struct Look {
 
 /// Address of a drawing for the figure provider; the kit's ridges are drawn in.
 QString figure_url(const std::string& id, const Session& session, const Look& look, const std::string& part = "");
+QString figure_url(const Depiction& what, const Session& session, const Look& look);
 /// The whole person, with what is on by now; `current` is the step in hand, or empty.
 QString person_url(const Session& session, const Look& look, const std::string& current);
 

@@ -2,7 +2,7 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #include "kiosk/fill.h"
 
-#include "plan/depict.h"
+#include "kiosk/figure_provider.h"
 
 #include <algorithm>
 #include <numeric>
@@ -67,9 +67,13 @@ QString figure_url(const std::string& id, const Session& session, const Look& lo
     QString out = url(QString::fromStdString(id), session, look);
     if (const Part* part = session.kit().part(part_id))
         out += QStringLiteral("&ridges=mark:%1,mark-plug:%1,mark-port:%1").arg(part->mark.ridges);
-    else if (id == "tape_strips")
-        out += QStringLiteral("&ridges=strips:%1").arg(std::min(8, session.plan().tape_strips));
     return out;
+}
+
+QString figure_url(const Depiction& what, const Session& session, const Look& look)
+{
+    const QString query = figure_query(what);
+    return url(QString::fromStdString(what.id), session, look) + (query.isEmpty() ? QString() : QLatin1Char('&') + query);
 }
 
 QString person_url(const Session& session, const Look& look, const std::string& current)
@@ -239,7 +243,7 @@ StepValues fill_step(const Session& session, const Words& words, const Look& loo
             values.caution = words.of(id) + (values.caution.isEmpty() ? QString() : QStringLiteral(" ")) + values.caution;
     }
     values.why = words(step.why);
-    values.figure = figure_url(step.figure, session, look, step.part);
+    values.figure = figure_url(depict(session.kit(), session.plan(), step), session, look);
     values.figureText = values.title + QStringLiteral(". ") + values.body;
     values.personFigure = person_url(session, look, step.id);
     values.mainLabel = words.of(session.is_practice() && session.starts_recorder(step) ? "main.next" : main_text(step));
@@ -263,7 +267,7 @@ HelpValues fill_help(const Session& session, const Words& words, const Look& loo
 {
     HelpValues values;
     values.title = words(step.title);
-    values.figure = figure_url(step.figure, session, look, step.part);
+    values.figure = figure_url(depict(session.kit(), session.plan(), step), session, look);
     values.phone = words.code(session.visit().clinic.phone);
     values.hours = words.hours(session.visit().clinic);
     for (const Help& help : step.helps) {

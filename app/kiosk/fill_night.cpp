@@ -21,10 +21,10 @@ void add_parts(NightValues& values, const Session& session, const Words& words, 
     }
 }
 
-const char* refit_figure(PartKind kind)
+const char* refit_figure(const Part& part)
 {
-    switch (kind) {
-    case PartKind::effort_belt: return "belt_chest";
+    switch (part.kind) {
+    case PartKind::effort_belt: return part.where == "abdomen" ? "belt_abdomen" : "belt_chest";
     case PartKind::effort_sensor: return "sensor_snap";
     case PartKind::nasal_cannula: return "cannula_prongs";
     case PartKind::breath_sensor: return "breath_place";
@@ -32,7 +32,7 @@ const char* refit_figure(PartKind kind)
     case PartKind::ecg_electrodes: return "ecg_place";
     case PartKind::body_position_sensor: return "position_place";
     case PartKind::snore_microphone: return "snore_place";
-    case PartKind::leg_electrodes: return "leg_place";
+    case PartKind::leg_electrodes: return part.where == "left_leg" ? "leg_left" : "leg_right";
     case PartKind::recorder: break;
     }
     return "light_look";
@@ -47,7 +47,7 @@ void add_advice(NightValues& values, const Session& session, const Words& words,
         values.title = words.part(*part);
         values.body = words.of("night.refit." + std::string(facts_of(part->kind).name)) + QStringLiteral("\n") +
                       words.of("night.look_light");
-        values.figure = figure_url(refit_figure(part->kind), session, look, part->id);
+        values.figure = figure_url(refit_figure(*part), session, look, part->id);
         values.figureText = values.body;
         return;
     }

@@ -6,6 +6,7 @@
 #include "estimate/estimate.h"
 #include "estimate/picture.h"
 #include "kiosk/answer_words.h"
+#include "plan/depict.h"
 
 #include <algorithm>
 #include <cmath>
@@ -156,10 +157,8 @@ StepValues fill_off_step(const Session& session, const Words& words, const Look&
     values.body = words.of(base + ".body");
     if (page == "tape_off")
         values.caution = words.of("off.tape.caution");
-    const char* figure = page == "stop" ? "switch_slide" : page == "tape_off" ? "tape_off_low" : "free_cables";
-    if (page == "stop" && session.kit().start.by != StartBy::switch_on)
-        figure = session.kit().start.by == StartBy::last_plug ? "probe_plug" : "light_look";
-    values.figure = figure_url(figure, session, look);
+    values.figure = page == "stop" ? figure_url(depict_stop(session.kit()), session, look)
+                                   : figure_url(page == "tape_off" ? "tape_off_low" : "rest_off", session, look);
     values.figureText = values.title + QStringLiteral(". ") + values.body;
     values.personFigure = person_url(session, look, "");
     values.mainLabel = words.of("main.done");

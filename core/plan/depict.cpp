@@ -2,7 +2,76 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #include "plan/depict.h"
 
+#include <algorithm>
+
 namespace evenfall {
+namespace {
+
+constexpr int most_strips_drawn = 8; // as the drawing has room
+
+std::map<std::string, int> marks(const Part& part)
+{
+    const int ridges = part.mark.ridges;
+    return {{"mark", ridges}, {"mark-plug", ridges}, {"mark-port", ridges}};
+}
+
+/// The ports in one row with this plug's own: joined in the same way, so that they could be mistaken
+/// for it. The stub of the nose tube stands apart and takes no plug.
+std::vector<std::string> ports_beside(const Kit& kit, Joint joint)
+{
+    std::vector<std::string> layers;
+    for (const Port& port : kit.ports) {
+        const bool tube = std::any_of(kit.parts.begin(), kit.parts.end(), [&](const Part& part) {
+            return part.kind == PartKind::nasal_cannula && part.plug && part.plug->port == port.id;
+        });
+        if (port.joint == joint && !tube)
+            layers.push_back("port_" + std::to_string(port.mark.ridges));
+    }
+    return layers;
+}
+
+} // namespace
+
+Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
+{
+    Depiction out{step.figure, {}, {}};
+    const Part* part = kit.part(step.part);
+    if (part)
+        out.ridges = marks(*part);
+    if (step.id == "ready.tape")
+        out.ridges["strips"] = std::min(most_strips_drawn, plan.tape_strips);
+    if (step.id == "check") {
+        // Seen in a mirror; the same person beside the other steps has none round it.
+        out.layers.push_back("mirror");
+        for (const Step& one : plan.steps)
+            if (!one.layer.empty())
+                out.layers.push_back(one.layer);
+    }
+    if (part && part->plug && step.stage == "plug" && part->kind != PartKind::nasal_cannula) {
+        out.layers = ports_beside(kit, part->plug->joint);
+        const auto worn = std::find_if(plan.steps.begin(), plan.steps.end(), [&](const Step& one) { return one.part == part->id && !one.layer.empty(); });
+        if (worn != plan.steps.end())
+            out.layers.push_back(worn->layer);
+    }
+    return out;
+}
+
+Depiction depict_stop(const Kit& kit)
+{
+    switch (kit.start.by) {
+    case StartBy::switch_on: return {"switch_off", {}, {}};
+    case StartBy::set_time: return {"stops_itself", {}, {}};
+    case StartBy::last_plug: break;
+    }
+    Depiction out{"plug_out", {}, {}};
+    for (const Part& part : kit.parts) {
+        if (part.kind == PartKind::finger_probe && part.plug) {
+            out.ridges = marks(part);
+            out.layers = ports_beside(kit, part.plug->joint);
+        }
+    }
+    return out;
+}
 
 std::string item_figure(PartKind kind)
 {

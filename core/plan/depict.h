@@ -4,8 +4,11 @@
 
 #include "base/text.h"
 #include "kit/kit.h"
+#include "plan/plan.h"
 
+#include <map>
 #include <string>
+#include <vector>
 
 namespace evenfall {
 
@@ -15,6 +18,19 @@ namespace evenfall {
 std::string item_figure(PartKind kind);
 /// The same for what is packed beside the parts ("tape_roll", "charger", ...); empty: no drawing.
 std::string item_figure(const std::string& item);
+
+/// A drawing with what of the kit is to be seen in it.
+struct Depiction {
+    std::string id;                    ///< of the drawing
+    std::map<std::string, int> ridges; ///< slot -> ridges, or strips of tape
+    std::vector<std::string> layers;   ///< of the drawing, those that are to be seen
+};
+
+/// The drawing of a step, with the marks of its part. A plug's drawing names the part that its cable
+/// comes from, by that part's layer of the whole person, and the ports that stand beside its own.
+Depiction depict(const Kit& kit, const Plan& plan, const Step& step);
+/// How the recorder is stopped in the morning: never the drawing of its start.
+Depiction depict_stop(const Kit& kit);
 
 /// What a light of the recorder looks like: "blinks green twice, then a pause".
 Text light_text(const Light& light);

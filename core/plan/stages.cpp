@@ -92,8 +92,8 @@ std::vector<Stage> stages_of(const Part& part, WritingHand writes_with)
         stages.push_back({"place", "snore_microphone.place", "snore_place", "snore", all, 2, tape, true, true, 2});
         break;
     case PartKind::leg_electrodes:
-        stages.push_back({"place", "leg_electrodes." + part.where + ".place", "leg_place",
-                          part.where == "left_leg" ? "leg_left" : "leg_right", all, 2, tape, true, true, 2});
+        stages.push_back({"place", "leg_electrodes." + part.where + ".place",
+                          part.where == "left_leg" ? "leg_left" : "leg_right", part.where == "left_leg" ? "leg_left" : "leg_right", all, 2, tape, true, true, 2});
         break;
     }
     if (part.plug)

@@ -17,7 +17,6 @@ using std::chrono::minutes;
 // Our own judgement: from half an hour before the planned bed time, half a day.
 constexpr minutes diary_before_bed{30};
 constexpr int diary_hours = 12;
-constexpr int most_strips_drawn = 8; // as the figure has room
 
 Text plain(std::string id) {
     return {std::move(id), {}, {}};
@@ -134,18 +133,11 @@ class SheetMaker {
         return {{"mark", ridges}, {"mark-plug", ridges}, {"mark-port", ridges}};
     }
 
-    SheetFigure figure_of(const Step& step) const {
-        SheetFigure out{step.figure, {}, {}};
-        if (const Part* part = kit_.part(step.part))
-            out.ridges = marks(*part);
-        if (step.stage == "tape" && step.phase == Phase::get_ready)
-            out.ridges["strips"] = std::min(most_strips_drawn, plan_.tape_strips);
-        if (step.figure == "person")
-            for (const Step& one : plan_.steps)
-                if (!one.layer.empty())
-                    out.layers.push_back(one.layer);
-        return out;
+    static SheetFigure shown(Depiction of) {
+        return {std::move(of.id), std::move(of.ridges), std::move(of.layers)};
     }
+
+    SheetFigure figure_of(const Step& step) const { return shown(depict(kit_, plan_, step)); }
 
     SheetSection before_bed() const {
         SheetSection out{plain("sheet.before.title"), {}};
@@ -263,14 +255,8 @@ class SheetMaker {
         out.blocks.push_back(block(Kind::paragraph, plain("sheet.morning.diary")));
         const StartBy by = kit_.start.by;
         const std::string how = "off.stop." + std::string(name_of(by));
-        const std::string figure = by == StartBy::last_plug   ? "probe_plug"
-                                   : by == StartBy::switch_on ? "switch_slide"
-                                                              : "light_look";
-        SheetBlock stop = with_figure(block(Kind::step, plain(how), plain(how + ".body")), figure);
-        if (by == StartBy::last_plug)
-            for (const Part& part : kit_.parts)
-                if (part.kind == PartKind::finger_probe)
-                    stop.figure.ridges = marks(part);
+        SheetBlock stop = block(Kind::step, plain(how), plain(how + ".body"));
+        stop.figure = shown(depict_stop(kit_));
         out.blocks.push_back(numbered(std::move(stop)));
         if (plan_.tape_strips > 0) {
             SheetBlock tape = with_figure(
@@ -279,7 +265,7 @@ class SheetMaker {
             out.blocks.push_back(numbered(std::move(tape)));
         }
         out.blocks.push_back(numbered(with_figure(
-            block(Kind::step, plain("off.rest.title"), plain("off.rest.body")), "free_cables")));
+            block(Kind::step, plain("off.rest.title"), plain("off.rest.body")), "rest_off")));
         SheetBlock skin =
             with_figure(block(Kind::step, plain("skin.title"), plain("skin.body")), "skin_look");
         skin.cautions = {plain("skin.again"), with("skin.hurt.advice", {phone()})};

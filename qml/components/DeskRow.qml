@@ -32,7 +32,7 @@ Item {
         height: width
         x: Theme.px(8)
         anchors.verticalCenter: parent.verticalCenter
-        figure: visible && (root.item.figure ?? "") !== "" ? "image://figure/" + root.item.figure + "?tone=light" : ""
+        figure: visible && (root.item.figure ?? "") !== "" ? "image://figure/" + root.item.figure + (root.item.figure.indexOf("?") < 0 ? "?" : "&") + "tone=light" : ""
     }
     Row {
         id: cells

@@ -34,7 +34,7 @@ const std::vector<std::string> wanted{
     "recorder_harness", "plug_match", "snap_press", "cannula_prongs", "cannula_ears",
     "cannula_chin", "cannula_tape", "tube_push", "tube_twist", "tube_snap", "breath_place",
     "probe_bare", "probe_place", "probe_tape_hand", "probe_tape_arm", "probe_plug", "ecg_place",
-    "position_place", "snore_place", "leg_place", "switch_slide", "set_time", "light_look",
+    "position_place", "snore_place", "leg_left", "leg_right", "switch_slide", "set_time", "light_look",
     "pouch_close",
     // before
     "bathroom", "charger", "clothes", "bare_hands", "tape_strips", "phone_away", "helper",
@@ -43,17 +43,23 @@ const std::vector<std::string> wanted{
     "wrong_belt_twisted", "wrong_prongs_flipped", "wrong_tube_front_neck", "wrong_probe_upside",
     "wrong_cable_loose",
     // night and after
-    "free_cables", "tape_off_low", "skin_look", "pack_bag", "return_box",
+    "free_cables", "switch_off", "plug_out", "stops_itself", "rest_off", "tape_off_low", "skin_look", "pack_bag", "return_box",
     // parts of the kit
     "item_belt", "item_sensor", "item_recorder", "item_cannula", "item_breath", "item_probe",
     "item_ecg", "item_position", "item_snore", "item_leg", "item_tape", "item_charger"};
 
 const std::vector<std::string> person_layers{"belt_abdomen", "belt_chest",     "breath",
                                              "cable_probe",  "cannula",        "ecg",
-                                             "leg_left",     "leg_right",      "position",
-                                             "probe",        "recorder_chest", "recorder_harness",
-                                             "recorder_hip", "sensor_abdomen", "sensor_chest",
-                                             "snore",        "tape_cheeks",    "tape_hand"};
+                                             "leg_left",     "leg_right",      "mirror",
+                                             "position",     "probe",          "recorder_chest",
+                                             "recorder_harness", "recorder_hip",
+                                             "sensor_abdomen", "sensor_chest", "snore",
+                                             "tape_cheeks",  "tape_hand"};
+
+/// What a plug's cable may come from, by its layer of the whole person.
+const std::vector<std::string> plugged{"belt_abdomen", "belt_chest",   "breath",   "ecg",
+                                       "leg_left",     "leg_right",    "position", "probe",
+                                       "sensor_abdomen", "sensor_chest", "snore"};
 
 std::map<std::string, std::string> read_assets() {
     std::map<std::string, std::string> files;
@@ -497,7 +503,8 @@ TEST(Mirror, DevicesAndClockwiseTurnsStayAsTheyAre)
 {
     for (const std::string id :
          {"tube_twist", "tube_push", "probe_plug", "switch_slide", "set_time", "light_look",
-          "ecg_place", "plug_match", "sensor_snap", "snap_press", "tube_snap", "pouch_close"}) {
+          "ecg_place", "plug_match", "sensor_snap", "snap_press", "tube_snap", "pouch_close",
+          "leg_left", "leg_right", "switch_off", "plug_out", "stops_itself"}) {
         FigureRequest r = request(id);
         const std::string right = store().compose(r);
         r.writing_hand = Hand::left;
@@ -534,6 +541,89 @@ TEST(Marks, PlugAndPortShowAsManyRidgesAsTheKitSays) {
         r.ridges = {{"mark-plug", n}, {"mark-port", n}};
         EXPECT_EQ(count(store().compose(r), "<rect"), none + 2 * static_cast<std::size_t>(n));
     }
+}
+
+TEST(Plugs, TheFigureNamesTheSensorThatTheCableComesFrom) {
+    for (const std::string id : {"plug_match", "snap_press"}) {
+        for (const std::string& layer : store().layers(id)) {
+            EXPECT_TRUE(layer.starts_with("port_") ||
+                        std::count(person_layers.begin(), person_layers.end(), layer) == 1)
+                << id << " " << layer;
+        }
+        std::set<std::string> seen{store().compose(request(id))};
+        for (const std::string& from : plugged) {
+            FigureRequest r = request(id);
+            r.parts[from] = PartState::done;
+            EXPECT_TRUE(seen.insert(store().compose(r)).second) << id << " " << from;
+        }
+    }
+    // The finger clip is the only one that these show.
+    for (const std::string id : {"probe_plug", "plug_out"}) {
+        EXPECT_THAT(store().layers(id),
+                    ElementsAre("port_0", "port_1", "port_2", "port_3", "port_4"));
+    }
+}
+
+/// Where the port in question stands: the move of the group that holds it.
+double place_of_port(const std::string& id, int ridges) {
+    FigureRequest r = request(id);
+    r.ridges = {{"mark-plug", ridges}, {"mark-port", ridges}};
+    const std::string text = store().compose(r);
+    const std::string move = "<g transform=\"translate(";
+    // Nothing but the first place, which is not moved, gives a move of nought.
+    const auto at = text.find(move);
+    return at == std::string::npos ? -1 : std::stod(text.substr(at + move.size()));
+}
+
+TEST(Plugs, ThePortWithNRidgesIsTheNthAndTheSmoothOneTheLast) {
+    for (const std::string id : {"plug_match", "snap_press", "probe_plug", "plug_out"}) {
+        EXPECT_EQ(place_of_port(id, 1), 0) << id;
+        EXPECT_EQ(place_of_port(id, 2), 132) << id;
+        EXPECT_EQ(place_of_port(id, 3), 264) << id;
+        EXPECT_EQ(place_of_port(id, 4), 396) << id;
+        EXPECT_EQ(place_of_port(id, 0), 528) << id;
+    }
+}
+
+TEST(Plugs, OnlyThePortsOfTheKitStandInTheRow) {
+    for (const std::string id : {"plug_match", "snap_press", "probe_plug", "plug_out"}) {
+        FigureRequest r = request(id);
+        const std::size_t alone = count(store().compose(r), "<path");
+        r.parts["port_3"] = PartState::done; // its top and its ridges
+        EXPECT_EQ(count(store().compose(r), "<path"), alone + 2) << id;
+        r.parts["port_0"] = PartState::done; // smooth: a top and no ridges
+        EXPECT_EQ(count(store().compose(r), "<path"), alone + 3) << id;
+    }
+}
+
+TEST(Legs, EachLegHasItsOwnFigureAndTheOtherHasNoPads) {
+    const std::string left = store().compose(request("leg_left"));
+    const std::string right = store().compose(request("leg_right"));
+    EXPECT_NE(left, right);
+    for (const std::string& one : {left, right}) {
+        // Two pads, each with the halo beneath it and its stud.
+        EXPECT_EQ(count(one, "r=\"40\""), 2u * 2u);
+        EXPECT_EQ(count(one, "r=\"15\""), 2u);
+    }
+    // The pads of the right leg are those of the left, turned round.
+    const auto pads = [](const std::string& text) { return text.find("r=\"40\""); };
+    const std::string turned = "matrix(-1 0 0 1 800 0)";
+    EXPECT_EQ(count(left.substr(0, pads(left)), turned), 1u);  // the other leg
+    EXPECT_EQ(count(right.substr(0, pads(right)), turned), 2u); // this leg and its pads
+}
+
+TEST(Stopping, LooksUnlikeStarting) {
+    for (const auto& [start, stop] : {std::pair{"switch_slide", "switch_off"},
+                                      {"probe_plug", "plug_out"},
+                                      {"set_time", "stops_itself"}}) {
+        EXPECT_NE(store().compose(request(start)), store().compose(request(stop)));
+    }
+    // No light shines where the recorder has stopped (the sun in the window is no light of its own).
+    const auto lit = [](const std::string& id) {
+        return read_assets().at(id).find("shape=\"light_on\"") != std::string::npos;
+    };
+    EXPECT_TRUE(lit("set_time"));
+    EXPECT_FALSE(lit("stops_itself"));
 }
 
 TEST(Marks, AreOnEveryFigureThatHasASlotForThem)

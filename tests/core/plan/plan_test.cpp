@@ -3,6 +3,7 @@
 #include "plan/plan.h"
 
 #include "core/kit/kits.h"
+#include "plan/depict.h"
 #include "plan/stages.h"
 
 #include <algorithm>
@@ -55,6 +56,12 @@ std::pair<size_t, size_t> steps_of(const Plan& plan, const std::string& part)
     }
     EXPECT_LT(first, plan.steps.size()) << part;
     return {first, last};
+}
+
+/// The stub of the nose tube takes no plug.
+bool is_tube_port(const Kit& kit, const Port& port)
+{
+    return std::any_of(kit.parts.begin(), kit.parts.end(), [&](const Part& part) { return part.kind == PartKind::nasal_cannula && part.plug && part.plug->port == port.id; });
 }
 
 std::set<std::string> texts_of(const Plan& plan)
@@ -118,6 +125,67 @@ TEST_P(PlanOfDemoKit, DrawsEachPlugByTheWayItIsJoined)
         if (part.kind == PartKind::finger_probe)
             figure = "probe_plug";
         EXPECT_EQ(plan.step(part.id + ".plug")->figure, figure) << part.id;
+    }
+}
+
+TEST_P(PlanOfDemoKit, DrawsWhatAPlugComesFromAndThePortsBesideItsOwn)
+{
+    std::set<std::pair<std::string, std::vector<std::string>>> seen;
+    for (const Part& part : kit.parts) {
+        if (!part.plug || part.kind == PartKind::nasal_cannula)
+            continue;
+        const Depiction drawn = depict(kit, plan, *plan.step(part.id + ".plug"));
+        EXPECT_EQ(drawn.ridges.at("mark-port"), part.mark.ridges) << part.id;
+        const auto has = [&](const std::string& layer) { return std::count(drawn.layers.begin(), drawn.layers.end(), layer) == 1; };
+        const auto worn = std::find_if(plan.steps.begin(), plan.steps.end(), [&](const Step& one) { return one.part == part.id; });
+        ASSERT_FALSE(worn->layer.empty()) << part.id;
+        EXPECT_TRUE(has(worn->layer)) << part.id;
+        EXPECT_TRUE(has("port_" + std::to_string(part.mark.ridges))) << part.id;
+        long ports = 0;
+        for (const Port& port : kit.ports)
+            ports += port.joint == part.plug->joint && !is_tube_port(kit, port) ? 1 : 0;
+        EXPECT_EQ(std::count_if(drawn.layers.begin(), drawn.layers.end(), [](const std::string& one) { return one.starts_with("port_"); }), ports) << part.id;
+        // No two plugs of a kit look alike.
+        EXPECT_TRUE(seen.insert({drawn.id, drawn.layers}).second) << part.id;
+    }
+}
+
+TEST_P(PlanOfDemoKit, NeverDrawsTheStopAsTheStart)
+{
+    const Depiction stop = depict_stop(kit);
+    for (const Step& step : plan.steps)
+        EXPECT_NE(stop.id, step.figure) << step.id;
+}
+
+TEST(Depict, DrawsEachStopInItsOwnWay)
+{
+    Kit kit = demo_kit("marram");
+    std::set<std::string> figures;
+    for (const StartBy by : {StartBy::last_plug, StartBy::switch_on, StartBy::set_time}) {
+        kit.start.by = by;
+        EXPECT_TRUE(figures.insert(depict_stop(kit).id).second);
+    }
+    kit.start.by = StartBy::last_plug;
+    const Part* clip = kit.part("finger");
+    ASSERT_NE(clip, nullptr);
+    EXPECT_EQ(depict_stop(kit).ridges.at("mark-port"), clip->mark.ridges);
+}
+
+TEST_P(PlanOfDemoKit, DrawsAMirrorRoundThePersonAtTheCheckAlone)
+{
+    for (const Step& step : plan.steps) {
+        const Depiction drawn = depict(kit, plan, step);
+        const bool mirror = std::count(drawn.layers.begin(), drawn.layers.end(), "mirror") > 0;
+        EXPECT_EQ(mirror, step.id == "check") << step.id;
+    }
+}
+
+TEST_P(PlanOfDemoKit, DrawsEachLegByItself)
+{
+    for (const Part& part : kit.parts) {
+        if (part.kind != PartKind::leg_electrodes)
+            continue;
+        EXPECT_EQ(plan.step(part.id + ".place")->figure, part.where == "left_leg" ? "leg_left" : "leg_right");
     }
 }
 

@@ -2,6 +2,8 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #include "sheet/sheet.h"
 
+#include "plan/depict.h"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -53,6 +55,19 @@ TEST_P(SheetOf, StepsAreThoseOfThePlanInItsOrderAndNumberedThrough) {
     EXPECT_GT(steps.size(), at); // taking off goes on with the numbers
     for (std::size_t i = 0; i < steps.size(); ++i)
         EXPECT_EQ(steps[i]->number, static_cast<int>(i) + 1);
+}
+
+TEST_P(SheetOf, TakingOffIsNotDrawnAsPuttingOnOrGettingUp) {
+    const Sheet made = sheet();
+    std::map<std::string, SheetFigure> of;
+    for (const SheetBlock* step : blocks(made, Kind::step))
+        of[step->title.id] = step->figure;
+    const Depiction stop = depict_stop(all.kit);
+    const SheetFigure& drawn = of.at("off.stop." + std::string(name_of(all.kit.start.by)));
+    EXPECT_EQ(drawn.id, stop.id);
+    EXPECT_EQ(drawn.ridges, stop.ridges);
+    EXPECT_EQ(drawn.layers, stop.layers);
+    EXPECT_EQ(of.at("off.rest.title").id, "rest_off");
 }
 
 TEST_P(SheetOf, WordsThatComeAgainPointToTheStepThatHasThem) {
