@@ -256,7 +256,7 @@ class SheetMaker {
         const StartBy by = kit_.start.by;
         const std::string how = "off.stop." + std::string(name_of(by));
         SheetBlock stop = block(Kind::step, plain(how), plain(how + ".body"));
-        stop.figure = shown(depict_stop(kit_));
+        stop.figure = shown(depict_stop(kit_, plan_));
         out.blocks.push_back(numbered(std::move(stop)));
         if (plan_.tape_strips > 0) {
             SheetBlock tape = with_figure(

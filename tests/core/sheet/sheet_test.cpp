@@ -62,7 +62,7 @@ TEST_P(SheetOf, TakingOffIsNotDrawnAsPuttingOnOrGettingUp) {
     std::map<std::string, SheetFigure> of;
     for (const SheetBlock* step : blocks(made, Kind::step))
         of[step->title.id] = step->figure;
-    const Depiction stop = depict_stop(all.kit);
+    const Depiction stop = depict_stop(all.kit, plan());
     const SheetFigure& drawn = of.at("off.stop." + std::string(name_of(all.kit.start.by)));
     EXPECT_EQ(drawn.id, stop.id);
     EXPECT_EQ(drawn.ridges, stop.ridges);
