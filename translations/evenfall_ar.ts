@@ -5092,10 +5092,10 @@
         <translation>كامل</translation>
     </message>
     <message id="sheet.brief.first">
-        <source>Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed (cords). Do not change your treatment on your own.</source>
-        <oldsource>Allergy to tape or latex. Sore or broken skin. A pacemaker or another implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed (cords). Do not change your treatment on your own.</oldsource>
+        <source>Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed who could get caught in cords. Do not change your treatment on your own.</source>
+        <oldsource>Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed (cords). Do not change your treatment on your own.</oldsource>
         <extracomment>Short sheet, under that: what the clinic must know, each in a few words.</extracomment>
-        <translation>حساسية من اللاصق أو اللاتكس. جلد ملتهب أو مجروح. منظّم لضربات القلب أو جهاز آخر مزروع. الأكسجين أو جهاز تنفس. حمل، أو عمر أقل من ١٨ سنة. طفل صغير أو شخص يصيبه الارتباك في سريرك (الأسلاك). لا تغيّر علاجك من نفسك.</translation>
+        <translation>حساسية من اللاصق أو اللاتكس. جلد ملتهب أو مجروح. منظّم لضربات القلب أو جهاز مزروع. أكسجين أو جهاز تنفس. حمل، أو أقل من ١٨ سنة. طفل صغير أو شخص مرتبك في السرير (قد تعلق به الأسلاك). لا تغيّر علاجك من نفسك.</translation>
     </message>
     <message id="sheet.brief.belts">
         <source>Close a belt at the end of a breath out: 2 fingers fit under it.</source>
@@ -5117,13 +5117,13 @@
         <source>Never lead the tube around your neck: down in front, under your chin and clothes. Not too tight: leave room to swallow.</source>
         <oldsource>The tube must never go around your neck. It comes down in front, under your chin and your clothes. Too tight can hurt you: leave room to swallow.</oldsource>
         <extracomment>Short sheet: one caution for all steps with the nose tube; their numbers stand before it.</extracomment>
-        <translation>لا تلفّ الأنبوب حول رقبتك أبدًا: ينزل من الأمام تحت الذقن والثياب. لا تشدّه كثيرًا: اترك مجالًا للبلع.</translation>
+        <translation>الأنبوب لا حول الرقبة: من الأمام تحت الذقن والثياب. لا تشدّه: اترك مجالًا للبلع.</translation>
     </message>
     <message id="sheet.brief.cable">
         <source>No cable or tube around your neck: along your arm or under your clothes, with some slack. Keep children and pets away.</source>
         <oldsource>No cable or tube around your neck. Lead each cable along your arm or under your clothes, with some slack. Keep children and pets away from the cables.</oldsource>
         <extracomment>Short sheet: one caution for all steps with cables; their numbers stand before it.</extracomment>
-        <translation>لا سلك ولا أنبوب حول رقبتك: على طول الذراع أو تحت الثياب، رخوًا قليلًا. أبعد الأطفال والحيوانات.</translation>
+        <translation>لا سلك ولا أنبوب حول رقبتك: مع الذراع أو تحت الثياب، رخوًا. أبعد الأطفال والحيوانات.</translation>
     </message>
     <message id="sheet.brief.pack">
         <source>Pack all that was in the bag, and this sheet with the diary.</source>
@@ -5154,7 +5154,7 @@
     <message id="sheet.brief.light">
         <source>Push in each plug. Still wrong? Call %1, or keep the kit on and sleep.</source>
         <extracomment>Short sheet: what to do when the light looks wrong in the night. %1 is the clinic&apos;s phone number.</extracomment>
-        <translation>ادفع كل قابس. ما زال غير صحيح؟ اتصل بالرقم %1، أو أبقِ الطقم ونم.</translation>
+        <translation>ادفع كل قابس. ما زال خطأ؟ اتصل بالرقم %1، أو أبقه ونم.</translation>
     </message>
     <message id="sheet.brief.skin">
         <source>Take that part off slowly and leave it off. Swollen face or hard to breathe? Call %1.</source>
@@ -5164,7 +5164,7 @@
     <message id="sheet.brief.stop">
         <source>Take the tape off slowly, then the rest. Call your clinic in the morning. Very ill? Call %1.</source>
         <extracomment>Short sheet: what to do when the person wants to stop. %1 is the local emergency number.</extracomment>
-        <translation>انزع اللاصق ببطء ثم الباقي. اتصل بعيادتك في الصباح. مريض جدًا؟ اتصل بالرقم %1.</translation>
+        <translation>انزع اللاصق ببطء ثم الباقي. صباحًا اتصل بعيادتك. مريض جدًا؟ %1.</translation>
     </message>
     <message id="sheet.brief.diary">
         <source>First fill in the paper diary. Keep the kit on.</source>

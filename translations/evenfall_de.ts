@@ -5092,10 +5092,10 @@
         <translation>vollständig</translation>
     </message>
     <message id="sheet.brief.first">
-        <source>Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed (cords). Do not change your treatment on your own.</source>
-        <oldsource>Allergy to tape or latex. Sore or broken skin. A pacemaker or another implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed (cords). Do not change your treatment on your own.</oldsource>
+        <source>Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed who could get caught in cords. Do not change your treatment on your own.</source>
+        <oldsource>Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed (cords). Do not change your treatment on your own.</oldsource>
         <extracomment>Short sheet, under that: what the clinic must know, each in a few words.</extracomment>
-        <translation>Allergie gegen Pflaster oder Latex. Wunde oder verletzte Haut. Herzschrittmacher, Implantat. Sauerstoff, Atemgerät. Schwanger, unter 18. Kleines Kind oder verwirrter Mensch im Bett (Kabel). Behandlung nicht selbst ändern.</translation>
+        <translation>Allergie gegen Pflaster oder Latex. Wunde oder verletzte Haut. Herzschrittmacher, Implantat. Sauerstoff, Atemgerät. Schwanger, unter 18. Kind oder verwirrter Mensch im Bett (kann sich in Kabeln verfangen). Behandlung nicht selbst ändern.</translation>
     </message>
     <message id="sheet.brief.belts">
         <source>Close a belt at the end of a breath out: 2 fingers fit under it.</source>
@@ -5144,12 +5144,12 @@
     <message id="sheet.brief.up">
         <source>Free the cables first, then walk. Then look at each part.</source>
         <extracomment>Short sheet: what to do when the person has to get up in the night.</extracomment>
-        <translation>Erst die Kabel frei machen, dann gehen. Danach jedes Teil ansehen.</translation>
+        <translation>Erst Kabel frei, dann gehen. Dann Teile prüfen.</translation>
     </message>
     <message id="sheet.brief.off">
         <source>Put it back on as in its step. Then look at the light.</source>
         <extracomment>Short sheet: what to do when something came off in the night. &quot;Its step&quot; is the numbered step with the picture of that part.</extracomment>
-        <translation>Wie in seinem Schritt wieder anbringen. Dann aufs Lämpchen sehen.</translation>
+        <translation>Anbringen wie in seinem Schritt. Lämpchen ansehen.</translation>
     </message>
     <message id="sheet.brief.light">
         <source>Push in each plug. Still wrong? Call %1, or keep the kit on and sleep.</source>
@@ -5184,7 +5184,7 @@
     <message id="sheet.brief.watch">
         <source>It may take %1 seconds. Watch it for a while.</source>
         <extracomment>Short sheet, beside the heading &quot;The light on the recorder&quot;. %1 is a number of seconds. One line, at most 45 characters.</extracomment>
-        <translation>Kann %1 Sekunden dauern. Länger hinsehen.</translation>
+        <translation>Dauert bis %1 Sekunden. Lange hinsehen.</translation>
     </message>
     <message id="sheet.brief.check_plugs">
         <source>Push each plug in. Then look again.</source>

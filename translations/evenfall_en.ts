@@ -5092,8 +5092,8 @@
         <translation type="unfinished"></translation>
     </message>
     <message id="sheet.brief.first">
-        <source>Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed (cords). Do not change your treatment on your own.</source>
-        <oldsource>Allergy to tape or latex. Sore or broken skin. A pacemaker or another implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed (cords). Do not change your treatment on your own.</oldsource>
+        <source>Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed who could get caught in cords. Do not change your treatment on your own.</source>
+        <oldsource>Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed (cords). Do not change your treatment on your own.</oldsource>
         <extracomment>Short sheet, under that: what the clinic must know, each in a few words.</extracomment>
         <translation type="unfinished"></translation>
     </message>

@@ -5092,15 +5092,15 @@
         <translation>completa</translation>
     </message>
     <message id="sheet.brief.first">
-        <source>Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed (cords). Do not change your treatment on your own.</source>
-        <oldsource>Allergy to tape or latex. Sore or broken skin. A pacemaker or another implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed (cords). Do not change your treatment on your own.</oldsource>
+        <source>Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed who could get caught in cords. Do not change your treatment on your own.</source>
+        <oldsource>Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed (cords). Do not change your treatment on your own.</oldsource>
         <extracomment>Short sheet, under that: what the clinic must know, each in a few words.</extracomment>
-        <translation>Alergia a la cinta o al látex. Piel irritada o con heridas. Marcapasos o implante. Oxígeno o máquina para respirar. Embarazo o menos de 18 años. Niño pequeño o persona que se confunde en su cama (cables). No cambie su tratamiento por su cuenta.</translation>
+        <translation>Alergia a la cinta o al látex. Piel irritada o con heridas. Marcapasos o implante. Oxígeno o máquina para respirar. Embarazo o menos de 18 años. Niño pequeño o persona confusa en la cama (podría enredarse en los cables). No cambie solo su tratamiento.</translation>
     </message>
     <message id="sheet.brief.belts">
         <source>Close a belt at the end of a breath out: 2 fingers fit under it.</source>
         <extracomment>Short sheet, over the steps: it holds for each belt. One line, at most 65 characters.</extracomment>
-        <translation>Cierre cada banda al acabar de soltar el aire: caben 2 dedos.</translation>
+        <translation>Cierre cada banda al soltar el aire: caben 2 dedos.</translation>
     </message>
     <message id="sheet.brief.plugs">
         <source>Each plug goes into the port with just as many ridges.</source>
@@ -5129,12 +5129,12 @@
         <source>Pack all that was in the bag, and this sheet with the diary.</source>
         <oldsource>Put all of &quot;What is in the bag&quot; back, and this sheet with the paper diary.</oldsource>
         <extracomment>Short sheet: packing.</extracomment>
-        <translation>Guarde todo lo que había en la bolsa, y esta hoja con el diario.</translation>
+        <translation>Guarde todo en la bolsa, y esta hoja con el diario.</translation>
     </message>
     <message id="sheet.brief.stays">
         <source>This need not come back: %1.</source>
         <extracomment>Short sheet, under that: a thing of the bag that is used up. %1 is its name, such as &quot;roll of tape&quot;.</extracomment>
-        <translation>Esto no hace falta devolverlo: %1.</translation>
+        <translation>Esto no se devuelve: %1.</translation>
     </message>
     <message id="sheet.brief.first.title">
         <source>Call your clinic first if one of these is true</source>
@@ -5144,7 +5144,7 @@
     <message id="sheet.brief.up">
         <source>Free the cables first, then walk. Then look at each part.</source>
         <extracomment>Short sheet: what to do when the person has to get up in the night.</extracomment>
-        <translation>Primero libere los cables, luego camine. Después mire cada pieza.</translation>
+        <translation>Libere los cables, luego camine. Mire cada pieza.</translation>
     </message>
     <message id="sheet.brief.off">
         <source>Put it back on as in its step. Then look at the light.</source>

@@ -5092,10 +5092,10 @@
         <translation>complète</translation>
     </message>
     <message id="sheet.brief.first">
-        <source>Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed (cords). Do not change your treatment on your own.</source>
-        <oldsource>Allergy to tape or latex. Sore or broken skin. A pacemaker or another implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed (cords). Do not change your treatment on your own.</oldsource>
+        <source>Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed who could get caught in cords. Do not change your treatment on your own.</source>
+        <oldsource>Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed (cords). Do not change your treatment on your own.</oldsource>
         <extracomment>Short sheet, under that: what the clinic must know, each in a few words.</extracomment>
-        <translation>Allergie au sparadrap ou au latex. Peau irritée ou blessée. Pacemaker ou implant. Oxygène, appareil pour respirer. Enceinte, moins de 18 ans. Petit enfant ou personne confuse au lit (câbles). Ne changez rien seul au traitement.</translation>
+        <translation>Allergie au sparadrap ou au latex. Peau irritée ou blessée. Pacemaker ou implant. Oxygène, appareil pour respirer. Enceinte, moins de 18 ans. Petit enfant ou personne confuse au lit (risque avec les câbles). Ne changez rien seul au traitement.</translation>
     </message>
     <message id="sheet.brief.belts">
         <source>Close a belt at the end of a breath out: 2 fingers fit under it.</source>

@@ -148,8 +148,9 @@ class SheetPages {
 
     bool brief() const { return sheet_.length == SheetLength::brief; }
     Measures measures(const Ease& ease) const {
-        return {large_, page_.right_to_left() ? ease.leading * 1.2 : ease.leading, ease.pictures,
-                brief()};
+        // Arabic letters need more from line to line; a brief sheet gives what they need and no more.
+        const double more = page_.right_to_left() ? (brief() ? 1.17 : 1.2) : 1;
+        return {large_, ease.leading * more, ease.pictures, brief()};
     }
 
     // ---- the page ----
@@ -166,7 +167,7 @@ class SheetPages {
     std::string say(const Text& text) const { return words_.text(text); }
 
     void foot() {
-        const double y = bottom() + 5;
+        const double y = bottom() + (brief() ? 3 : 5);
         page_.line(margin, y, margin + width_, y, 0.6, hairline);
         const Style style = m_.foot;
         const double third = width_ / 3;
@@ -681,29 +682,33 @@ class SheetPages {
     }
     void brief_contact(double width) {
         const double pad = 8, inner = width - 2 * pad;
-        const auto number = [&](double x, double room, const std::string& title,
-                                const std::string& digits) {
-            line(x, room, title, m_.strong);
-            phone(x, room, digits);
-        };
         const std::string& other = sheet_.clinic.phone_outside_hours;
         const std::string first = say(sheet_.call), second = say(sheet_.outside_hours) + ":";
         const bool beside = !other.empty() && !large_;
         const double room = beside ? (inner - gap) / 2 : inner;
+        // Side by side, both numbers begin at the same height.
+        const double least =
+            beside ? std::max(page_.measure(first, room, m_.strong).height,
+                              page_.measure(second, room, m_.strong).height)
+                   : 0;
+        const auto number = [&](double x, const std::string& title, const std::string& digits) {
+            const double top = y_;
+            line(x, room, title, m_.strong);
+            y_ = std::max(y_, top + least);
+            phone(x, room, digits);
+        };
         y_ += pad - 2;
         const double top = y_;
-        number(pad, room, first, sheet_.clinic.phone);
-        if (beside) { // the hours are heard with their number, and stand under both
-            const double high = std::max(y_ - top, height([&] { number(0, room, second, other); }));
-            y_ = top + high;
-        }
+        number(pad, first, sheet_.clinic.phone);
+        if (beside) // the hours are heard with their number, and stand under both
+            y_ = top + std::max(y_ - top, height([&] { number(0, second, other); }));
         if (!sheet_.clinic.hours.empty())
             line(pad, inner, say(hours_of(sheet_, words_)), m_.text);
         const double end = y_;
         if (beside)
             y_ = top;
         if (!other.empty())
-            number(beside ? pad + room + gap : pad, room, second, other);
+            number(beside ? pad + room + gap : pad, second, other);
         y_ = std::max(end, y_) + pad - 2;
     }
 

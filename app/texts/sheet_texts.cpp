@@ -109,8 +109,8 @@ namespace {
     QT_TRID_NOOP("sheet.brief.first.title"),
     //: Short sheet, under that: what the clinic must know, each in a few words.
     //% "Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing "
-    //% "machine. Pregnant or under 18. A small child or a confused person in your bed (cords). Do "
-    //% "not change your treatment on your own."
+    //% "machine. Pregnant or under 18. A small child or a confused person in your bed who could get "
+    //% "caught in cords. Do not change your treatment on your own."
     QT_TRID_NOOP("sheet.brief.first"),
     //: Short sheet, over the steps: it holds for each belt. One line, at most 65 characters.
     //% "Close a belt at the end of a breath out: 2 fingers fit under it."
