@@ -31,6 +31,8 @@ struct Depiction {
 Depiction depict(const Kit& kit, const Plan& plan, const Step& step);
 /// How the recorder is stopped in the morning: never the drawing of its start.
 Depiction depict_stop(const Kit& kit);
+/// How the rest comes off in the morning: the kit's further belt and breath sensor lie there too.
+Depiction depict_rest(const Kit& kit);
 
 /// What a light of the recorder looks like: "blinks green twice, then a pause".
 Text light_text(const Light& light);

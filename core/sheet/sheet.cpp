@@ -264,8 +264,9 @@ class SheetMaker {
             tape.cautions.push_back(plain("off.tape.caution"));
             out.blocks.push_back(numbered(std::move(tape)));
         }
-        out.blocks.push_back(numbered(with_figure(
-            block(Kind::step, plain("off.rest.title"), plain("off.rest.body")), "rest_off")));
+        SheetBlock rest = block(Kind::step, plain("off.rest.title"), plain("off.rest.body"));
+        rest.figure = shown(depict_rest(kit_));
+        out.blocks.push_back(numbered(std::move(rest)));
         SheetBlock skin =
             with_figure(block(Kind::step, plain("skin.title"), plain("skin.body")), "skin_look");
         skin.cautions = {plain("skin.again"), with("skin.hurt.advice", {phone()})};
