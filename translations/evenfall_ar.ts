@@ -5246,5 +5246,120 @@
         <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
         <translation>لا تذكر السبب</translation>
     </message>
+    <message id="desk.print.length">
+        <source>Length</source>
+        <extracomment>Label of a choice: how much the sheet says.</extracomment>
+        <translation>الطول</translation>
+    </message>
+    <message id="desk.print.short">
+        <source>short</source>
+        <extracomment>One of two: the figures and titles of the steps, on one leaf.</extracomment>
+        <translation>قصير</translation>
+    </message>
+    <message id="desk.print.full">
+        <source>full</source>
+        <extracomment>One of two: every text of every step.</extracomment>
+        <translation>كامل</translation>
+    </message>
+    <message id="sheet.brief.first.title">
+        <source>Call your clinic first if one of these is true</source>
+        <extracomment>Short sheet, title of a box: the questions of the first page in short. Each yes means: call.</extracomment>
+        <translation>اتصل بعيادتك أولًا إن كان شيء من هذا صحيحًا</translation>
+    </message>
+    <message id="sheet.brief.first">
+        <source>Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed who could get caught in cords. Do not change your treatment on your own.</source>
+        <extracomment>Short sheet, under that: what the clinic must know, each in a few words.</extracomment>
+        <translation>حساسية من اللاصق أو اللاتكس. جلد ملتهب أو مجروح. منظّم لضربات القلب أو جهاز مزروع. أكسجين أو جهاز تنفس. حمل، أو أقل من ١٨ سنة. طفل صغير أو شخص مرتبك في السرير (قد تعلق به الأسلاك). لا تغيّر علاجك من نفسك.</translation>
+    </message>
+    <message id="sheet.brief.belts">
+        <source>Close a belt at the end of a breath out: 2 fingers fit under it.</source>
+        <extracomment>Short sheet, over the steps: it holds for each belt. One line, at most 65 characters.</extracomment>
+        <translation>أغلق كل حزام في آخر النفَس الخارج: يدخل تحته إصبعان.</translation>
+    </message>
+    <message id="sheet.brief.plugs">
+        <source>Each plug goes into the port with just as many ridges.</source>
+        <extracomment>Short sheet, over the steps: it holds for each plug. One line, at most 65 characters.</extracomment>
+        <translation>كل قابس يدخل في المنفذ الذي له عدد النتوءات نفسه.</translation>
+    </message>
+    <message id="sheet.brief.tape">
+        <source>Never on sore or broken skin, or if tape makes it itch, sore or red: call your clinic. Never around a hand or finger.</source>
+        <extracomment>Short sheet: one caution for all steps with tape or pads; their numbers stand before it.</extracomment>
+        <translation>لا تضعه على جلد ملتهب أو مجروح، ولا إن سبّب حكة أو ألمًا أو احمرارًا: اتصل بعيادتك. لا تلفّه حول اليد أو الإصبع.</translation>
+    </message>
+    <message id="sheet.brief.tube">
+        <source>Never lead the tube around your neck: down in front, under your chin and clothes. Not too tight: leave room to swallow.</source>
+        <extracomment>Short sheet: one caution for all steps with the nose tube; their numbers stand before it.</extracomment>
+        <translation>الأنبوب لا حول الرقبة: من الأمام تحت الذقن والثياب. لا تشدّه: اترك مجالًا للبلع.</translation>
+    </message>
+    <message id="sheet.brief.cable">
+        <source>No cable or tube around your neck: along your arm or under your clothes, with some slack. Keep children and pets away.</source>
+        <extracomment>Short sheet: one caution for all steps with cables; their numbers stand before it.</extracomment>
+        <translation>لا سلك ولا أنبوب حول رقبتك: مع الذراع أو تحت الثياب، رخوًا. أبعد الأطفال والحيوانات.</translation>
+    </message>
+    <message id="sheet.brief.up">
+        <source>Free the cables first, then walk. Then look at each part.</source>
+        <extracomment>Short sheet: what to do when the person has to get up in the night.</extracomment>
+        <translation>حرّر الأسلاك أولًا ثم امشِ. بعدها انظر إلى كل قطعة.</translation>
+    </message>
+    <message id="sheet.brief.off">
+        <source>Put it back on as in its step. Then look at the light.</source>
+        <extracomment>Short sheet: what to do when something came off in the night. &quot;Its step&quot; is the numbered step with the picture of that part.</extracomment>
+        <translation>أعدها كما في خطوتها. ثم انظر إلى الضوء.</translation>
+    </message>
+    <message id="sheet.brief.light">
+        <source>Push in each plug. Still wrong? Call %1, or keep the kit on and sleep.</source>
+        <extracomment>Short sheet: what to do when the light looks wrong in the night. %1 is the clinic&apos;s phone number.</extracomment>
+        <translation>ادفع كل قابس. ما زال خطأ؟ اتصل بالرقم %1، أو أبقه ونم.</translation>
+    </message>
+    <message id="sheet.brief.skin">
+        <source>Take that part off slowly and leave it off. Swollen face or hard to breathe? Call %1.</source>
+        <extracomment>Short sheet: what to do when the skin itches or hurts. %1 is the local emergency number.</extracomment>
+        <translation>انزع تلك القطعة ببطء واتركها. وجهك متورم أو يصعب التنفس؟ اتصل بالرقم %1.</translation>
+    </message>
+    <message id="sheet.brief.stop">
+        <source>Take the tape off slowly, then the rest. Call your clinic in the morning. Very ill? Call %1.</source>
+        <extracomment>Short sheet: what to do when the person wants to stop. %1 is the local emergency number.</extracomment>
+        <translation>انزع اللاصق ببطء ثم الباقي. صباحًا اتصل بعيادتك. مريض جدًا؟ %1.</translation>
+    </message>
+    <message id="sheet.brief.diary">
+        <source>First fill in the paper diary. Keep the kit on.</source>
+        <extracomment>Short sheet, beside the heading &quot;In the morning&quot;: before the kit comes off.</extracomment>
+        <translation>املأ اليومية الورقية أولًا والطقم عليك.</translation>
+    </message>
+    <message id="sheet.brief.watch">
+        <source>It may take %1 seconds. Watch it for a while.</source>
+        <extracomment>Short sheet, beside the heading &quot;The light on the recorder&quot;. %1 is a number of seconds. One line, at most 45 characters.</extracomment>
+        <translation>قد يحتاج %1 ثانية. راقبه قليلًا.</translation>
+    </message>
+    <message id="sheet.brief.check_plugs">
+        <source>Push each plug in. Then look again.</source>
+        <extracomment>Short sheet: what to do when the recorder&apos;s light shows that a plug is not in.</extracomment>
+        <translation>ادفع كل قابس. ثم انظر مرة أخرى.</translation>
+    </message>
+    <message id="sheet.brief.start_again">
+        <source>Start it once more. Then look again.</source>
+        <extracomment>Short sheet: what to do when the light shows that the recorder did not start.</extracomment>
+        <translation>شغّله مرة أخرى. ثم انظر إليه.</translation>
+    </message>
+    <message id="sheet.brief.tape_off">
+        <source>Do not tear it off. It sticks hard? Wet it with warm water.</source>
+        <extracomment>Short sheet: caution for taking off the tape; the number of that step stands before it. One line, at most 65 characters.</extracomment>
+        <translation>لا تنزعه بقوة. ملتصق جدًا؟ بلّله بماء دافئ.</translation>
+    </message>
+    <message id="sheet.brief.look">
+        <source>Look once more in 30 minutes. Still red, torn or blistered? Call %1. Do not rub or cover it.</source>
+        <extracomment>Short sheet: after the kit is off; the number of that step stands before it. %1 is the clinic&apos;s phone number.</extracomment>
+        <translation>انظر مرة أخرى بعد ٣٠ دقيقة. ما زال أحمر أو متشققًا أو فيه بثور؟ اتصل بالرقم %1. لا تفركه ولا تغطّه.</translation>
+    </message>
+    <message id="sheet.brief.pack">
+        <source>Pack all that was in the bag, and this sheet with the diary.</source>
+        <extracomment>Short sheet: packing.</extracomment>
+        <translation>ضع كل ما كان في الحقيبة، ومعه هذه الورقة مع اليومية.</translation>
+    </message>
+    <message id="sheet.brief.stays">
+        <source>This need not come back: %1.</source>
+        <extracomment>Short sheet, under that: a thing of the bag that is used up. %1 is its name, such as &quot;roll of tape&quot;.</extracomment>
+        <translation>هذا لا يلزم أن تعيده: %1.</translation>
+    </message>
 </context>
 </TS>

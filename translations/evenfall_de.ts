@@ -5246,5 +5246,120 @@
         <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
         <translation>er sagt nicht, warum</translation>
     </message>
+    <message id="desk.print.length">
+        <source>Length</source>
+        <extracomment>Label of a choice: how much the sheet says.</extracomment>
+        <translation>Länge</translation>
+    </message>
+    <message id="desk.print.short">
+        <source>short</source>
+        <extracomment>One of two: the figures and titles of the steps, on one leaf.</extracomment>
+        <translation>kurz</translation>
+    </message>
+    <message id="desk.print.full">
+        <source>full</source>
+        <extracomment>One of two: every text of every step.</extracomment>
+        <translation>vollständig</translation>
+    </message>
+    <message id="sheet.brief.first.title">
+        <source>Call your clinic first if one of these is true</source>
+        <extracomment>Short sheet, title of a box: the questions of the first page in short. Each yes means: call.</extracomment>
+        <translation>Erst Ihre Klinik anrufen, wenn etwas davon zutrifft</translation>
+    </message>
+    <message id="sheet.brief.first">
+        <source>Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed who could get caught in cords. Do not change your treatment on your own.</source>
+        <extracomment>Short sheet, under that: what the clinic must know, each in a few words.</extracomment>
+        <translation>Allergie gegen Pflaster oder Latex. Wunde oder verletzte Haut. Herzschrittmacher, Implantat. Sauerstoff, Atemgerät. Schwanger, unter 18. Kind oder verwirrter Mensch im Bett (kann sich in Kabeln verfangen). Behandlung nicht selbst ändern.</translation>
+    </message>
+    <message id="sheet.brief.belts">
+        <source>Close a belt at the end of a breath out: 2 fingers fit under it.</source>
+        <extracomment>Short sheet, over the steps: it holds for each belt. One line, at most 65 characters.</extracomment>
+        <translation>Gurt nach dem Ausatmen schließen: 2 Finger passen darunter.</translation>
+    </message>
+    <message id="sheet.brief.plugs">
+        <source>Each plug goes into the port with just as many ridges.</source>
+        <extracomment>Short sheet, over the steps: it holds for each plug. One line, at most 65 characters.</extracomment>
+        <translation>Jeder Stecker passt in die Buchse mit genauso vielen Rippen.</translation>
+    </message>
+    <message id="sheet.brief.tape">
+        <source>Never on sore or broken skin, or if tape makes it itch, sore or red: call your clinic. Never around a hand or finger.</source>
+        <extracomment>Short sheet: one caution for all steps with tape or pads; their numbers stand before it.</extracomment>
+        <translation>Nie auf wunde oder verletzte Haut, nie bei Jucken oder Röte von Pflaster: Klinik anrufen. Nie um Hand oder Finger.</translation>
+    </message>
+    <message id="sheet.brief.tube">
+        <source>Never lead the tube around your neck: down in front, under your chin and clothes. Not too tight: leave room to swallow.</source>
+        <extracomment>Short sheet: one caution for all steps with the nose tube; their numbers stand before it.</extracomment>
+        <translation>Den Schlauch nie um den Hals: vorn nach unten, unter Kinn und Kleidung. Nicht zu eng: Sie müssen schlucken können.</translation>
+    </message>
+    <message id="sheet.brief.cable">
+        <source>No cable or tube around your neck: along your arm or under your clothes, with some slack. Keep children and pets away.</source>
+        <extracomment>Short sheet: one caution for all steps with cables; their numbers stand before it.</extracomment>
+        <translation>Kein Kabel, kein Schlauch um den Hals: am Arm entlang oder unter der Kleidung, etwas locker. Kinder und Tiere fernhalten.</translation>
+    </message>
+    <message id="sheet.brief.up">
+        <source>Free the cables first, then walk. Then look at each part.</source>
+        <extracomment>Short sheet: what to do when the person has to get up in the night.</extracomment>
+        <translation>Erst Kabel frei, dann gehen. Dann Teile prüfen.</translation>
+    </message>
+    <message id="sheet.brief.off">
+        <source>Put it back on as in its step. Then look at the light.</source>
+        <extracomment>Short sheet: what to do when something came off in the night. &quot;Its step&quot; is the numbered step with the picture of that part.</extracomment>
+        <translation>Anbringen wie in seinem Schritt. Lämpchen ansehen.</translation>
+    </message>
+    <message id="sheet.brief.light">
+        <source>Push in each plug. Still wrong? Call %1, or keep the kit on and sleep.</source>
+        <extracomment>Short sheet: what to do when the light looks wrong in the night. %1 is the clinic&apos;s phone number.</extracomment>
+        <translation>Jeden Stecker fest hineindrücken. Noch falsch? %1 anrufen. Oder Set anlassen und schlafen.</translation>
+    </message>
+    <message id="sheet.brief.skin">
+        <source>Take that part off slowly and leave it off. Swollen face or hard to breathe? Call %1.</source>
+        <extracomment>Short sheet: what to do when the skin itches or hurts. %1 is the local emergency number.</extracomment>
+        <translation>Dieses Teil langsam abnehmen und weglassen. Gesicht geschwollen oder schwer zu atmen? %1 anrufen.</translation>
+    </message>
+    <message id="sheet.brief.stop">
+        <source>Take the tape off slowly, then the rest. Call your clinic in the morning. Very ill? Call %1.</source>
+        <extracomment>Short sheet: what to do when the person wants to stop. %1 is the local emergency number.</extracomment>
+        <translation>Pflaster langsam abziehen, dann den Rest. Morgens die Klinik anrufen. Sehr krank? %1 anrufen.</translation>
+    </message>
+    <message id="sheet.brief.diary">
+        <source>First fill in the paper diary. Keep the kit on.</source>
+        <extracomment>Short sheet, beside the heading &quot;In the morning&quot;: before the kit comes off.</extracomment>
+        <translation>Erst das Tagebuch ausfüllen. Set noch anlassen.</translation>
+    </message>
+    <message id="sheet.brief.watch">
+        <source>It may take %1 seconds. Watch it for a while.</source>
+        <extracomment>Short sheet, beside the heading &quot;The light on the recorder&quot;. %1 is a number of seconds. One line, at most 45 characters.</extracomment>
+        <translation>Dauert bis %1 Sekunden. Lange hinsehen.</translation>
+    </message>
+    <message id="sheet.brief.check_plugs">
+        <source>Push each plug in. Then look again.</source>
+        <extracomment>Short sheet: what to do when the recorder&apos;s light shows that a plug is not in.</extracomment>
+        <translation>Jeden Stecker hineindrücken. Wieder hinsehen.</translation>
+    </message>
+    <message id="sheet.brief.start_again">
+        <source>Start it once more. Then look again.</source>
+        <extracomment>Short sheet: what to do when the light shows that the recorder did not start.</extracomment>
+        <translation>Noch einmal starten. Wieder hinsehen.</translation>
+    </message>
+    <message id="sheet.brief.tape_off">
+        <source>Do not tear it off. It sticks hard? Wet it with warm water.</source>
+        <extracomment>Short sheet: caution for taking off the tape; the number of that step stands before it. One line, at most 65 characters.</extracomment>
+        <translation>Nicht reißen. Klebt es sehr fest? Mit warmem Wasser nass machen.</translation>
+    </message>
+    <message id="sheet.brief.look">
+        <source>Look once more in 30 minutes. Still red, torn or blistered? Call %1. Do not rub or cover it.</source>
+        <extracomment>Short sheet: after the kit is off; the number of that step stands before it. %1 is the clinic&apos;s phone number.</extracomment>
+        <translation>In 30 Minuten noch einmal ansehen. Noch rot, Risse oder Blasen? %1 anrufen. Nicht reiben, nicht abdecken.</translation>
+    </message>
+    <message id="sheet.brief.pack">
+        <source>Pack all that was in the bag, and this sheet with the diary.</source>
+        <extracomment>Short sheet: packing.</extracomment>
+        <translation>Alles einpacken, was in der Tasche war, und dieses Blatt mit Tagebuch.</translation>
+    </message>
+    <message id="sheet.brief.stays">
+        <source>This need not come back: %1.</source>
+        <extracomment>Short sheet, under that: a thing of the bag that is used up. %1 is its name, such as &quot;roll of tape&quot;.</extracomment>
+        <translation>Das muss nicht zurück: %1.</translation>
+    </message>
 </context>
 </TS>

@@ -5246,5 +5246,120 @@
         <extracomment>What a printer says of itself (printer-state-reasons of RFC 8011), after its name and a colon.</extracomment>
         <translation>no dice por qué</translation>
     </message>
+    <message id="desk.print.length">
+        <source>Length</source>
+        <extracomment>Label of a choice: how much the sheet says.</extracomment>
+        <translation>Longitud</translation>
+    </message>
+    <message id="desk.print.short">
+        <source>short</source>
+        <extracomment>One of two: the figures and titles of the steps, on one leaf.</extracomment>
+        <translation>corta</translation>
+    </message>
+    <message id="desk.print.full">
+        <source>full</source>
+        <extracomment>One of two: every text of every step.</extracomment>
+        <translation>completa</translation>
+    </message>
+    <message id="sheet.brief.first.title">
+        <source>Call your clinic first if one of these is true</source>
+        <extracomment>Short sheet, title of a box: the questions of the first page in short. Each yes means: call.</extracomment>
+        <translation>Llame antes a su clínica si algo de esto es cierto</translation>
+    </message>
+    <message id="sheet.brief.first">
+        <source>Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing machine. Pregnant or under 18. A small child or a confused person in your bed who could get caught in cords. Do not change your treatment on your own.</source>
+        <extracomment>Short sheet, under that: what the clinic must know, each in a few words.</extracomment>
+        <translation>Alergia a la cinta o al látex. Piel irritada o con heridas. Marcapasos o implante. Oxígeno o máquina para respirar. Embarazo o menos de 18 años. Niño pequeño o persona confusa en la cama (podría enredarse en los cables). No cambie solo su tratamiento.</translation>
+    </message>
+    <message id="sheet.brief.belts">
+        <source>Close a belt at the end of a breath out: 2 fingers fit under it.</source>
+        <extracomment>Short sheet, over the steps: it holds for each belt. One line, at most 65 characters.</extracomment>
+        <translation>Cierre cada banda al soltar el aire: caben 2 dedos.</translation>
+    </message>
+    <message id="sheet.brief.plugs">
+        <source>Each plug goes into the port with just as many ridges.</source>
+        <extracomment>Short sheet, over the steps: it holds for each plug. One line, at most 65 characters.</extracomment>
+        <translation>Cada conector va en el puerto con los mismos relieves.</translation>
+    </message>
+    <message id="sheet.brief.tape">
+        <source>Never on sore or broken skin, or if tape makes it itch, sore or red: call your clinic. Never around a hand or finger.</source>
+        <extracomment>Short sheet: one caution for all steps with tape or pads; their numbers stand before it.</extracomment>
+        <translation>Nunca sobre piel irritada o con heridas, ni si da picor o piel roja: llame a su clínica. Nunca rodee la mano ni el dedo.</translation>
+    </message>
+    <message id="sheet.brief.tube">
+        <source>Never lead the tube around your neck: down in front, under your chin and clothes. Not too tight: leave room to swallow.</source>
+        <extracomment>Short sheet: one caution for all steps with the nose tube; their numbers stand before it.</extracomment>
+        <translation>El tubo nunca rodea el cuello: baja por delante, bajo la barbilla y la ropa. No muy apretado: deje sitio para tragar.</translation>
+    </message>
+    <message id="sheet.brief.cable">
+        <source>No cable or tube around your neck: along your arm or under your clothes, with some slack. Keep children and pets away.</source>
+        <extracomment>Short sheet: one caution for all steps with cables; their numbers stand before it.</extracomment>
+        <translation>Ni cable ni tubo alrededor del cuello: por el brazo o bajo la ropa, un poco flojo. Niños y mascotas, lejos.</translation>
+    </message>
+    <message id="sheet.brief.up">
+        <source>Free the cables first, then walk. Then look at each part.</source>
+        <extracomment>Short sheet: what to do when the person has to get up in the night.</extracomment>
+        <translation>Libere los cables, luego camine. Mire cada pieza.</translation>
+    </message>
+    <message id="sheet.brief.off">
+        <source>Put it back on as in its step. Then look at the light.</source>
+        <extracomment>Short sheet: what to do when something came off in the night. &quot;Its step&quot; is the numbered step with the picture of that part.</extracomment>
+        <translation>Póngalo otra vez como en su paso. Luego mire la luz.</translation>
+    </message>
+    <message id="sheet.brief.light">
+        <source>Push in each plug. Still wrong? Call %1, or keep the kit on and sleep.</source>
+        <extracomment>Short sheet: what to do when the light looks wrong in the night. %1 is the clinic&apos;s phone number.</extracomment>
+        <translation>Meta bien cada conector. ¿Sigue mal? Llame al %1, o siga con el equipo puesto y duerma.</translation>
+    </message>
+    <message id="sheet.brief.skin">
+        <source>Take that part off slowly and leave it off. Swollen face or hard to breathe? Call %1.</source>
+        <extracomment>Short sheet: what to do when the skin itches or hurts. %1 is the local emergency number.</extracomment>
+        <translation>Quite esa pieza despacio y no la ponga más. ¿Cara hinchada o le cuesta respirar? Llame al %1.</translation>
+    </message>
+    <message id="sheet.brief.stop">
+        <source>Take the tape off slowly, then the rest. Call your clinic in the morning. Very ill? Call %1.</source>
+        <extracomment>Short sheet: what to do when the person wants to stop. %1 is the local emergency number.</extracomment>
+        <translation>Quite la cinta despacio, luego lo demás. Llame a su clínica por la mañana. ¿Está muy mal? Llame al %1.</translation>
+    </message>
+    <message id="sheet.brief.diary">
+        <source>First fill in the paper diary. Keep the kit on.</source>
+        <extracomment>Short sheet, beside the heading &quot;In the morning&quot;: before the kit comes off.</extracomment>
+        <translation>Primero llene el diario en papel, con el equipo puesto.</translation>
+    </message>
+    <message id="sheet.brief.watch">
+        <source>It may take %1 seconds. Watch it for a while.</source>
+        <extracomment>Short sheet, beside the heading &quot;The light on the recorder&quot;. %1 is a number of seconds. One line, at most 45 characters.</extracomment>
+        <translation>Puede tardar %1 segundos. Mírela un rato.</translation>
+    </message>
+    <message id="sheet.brief.check_plugs">
+        <source>Push each plug in. Then look again.</source>
+        <extracomment>Short sheet: what to do when the recorder&apos;s light shows that a plug is not in.</extracomment>
+        <translation>Meta bien cada conector. Mire otra vez.</translation>
+    </message>
+    <message id="sheet.brief.start_again">
+        <source>Start it once more. Then look again.</source>
+        <extracomment>Short sheet: what to do when the light shows that the recorder did not start.</extracomment>
+        <translation>Enciéndalo otra vez. Mire otra vez.</translation>
+    </message>
+    <message id="sheet.brief.tape_off">
+        <source>Do not tear it off. It sticks hard? Wet it with warm water.</source>
+        <extracomment>Short sheet: caution for taking off the tape; the number of that step stands before it. One line, at most 65 characters.</extracomment>
+        <translation>No la arranque. ¿Pega mucho? Mójela con agua tibia.</translation>
+    </message>
+    <message id="sheet.brief.look">
+        <source>Look once more in 30 minutes. Still red, torn or blistered? Call %1. Do not rub or cover it.</source>
+        <extracomment>Short sheet: after the kit is off; the number of that step stands before it. %1 is the clinic&apos;s phone number.</extracomment>
+        <translation>Mire otra vez en 30 minutos. ¿Sigue roja, rota o con ampollas? Llame al %1. No frote ni tape la piel.</translation>
+    </message>
+    <message id="sheet.brief.pack">
+        <source>Pack all that was in the bag, and this sheet with the diary.</source>
+        <extracomment>Short sheet: packing.</extracomment>
+        <translation>Guarde todo en la bolsa, y esta hoja con el diario.</translation>
+    </message>
+    <message id="sheet.brief.stays">
+        <source>This need not come back: %1.</source>
+        <extracomment>Short sheet, under that: a thing of the bag that is used up. %1 is its name, such as &quot;roll of tape&quot;.</extracomment>
+        <translation>Esto no se devuelve: %1.</translation>
+    </message>
 </context>
 </TS>

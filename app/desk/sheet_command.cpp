@@ -25,11 +25,13 @@ namespace fs = std::filesystem;
 
 std::string usage() {
     return "usage: evenfall-desk sheet --visit VISIT.json [--lang L] [--paper a4|letter] [--large] "
-           "[--html] --out FILE\n"
+           "[--full] [--html] --out FILE\n"
            "       evenfall-desk sheet --visits DIR [--lang L] [--paper a4|letter] [--large] "
-           "[--html] --out DIR\n"
+           "[--full] [--html] --out DIR\n"
            "  The take-home sheet of a visit with the paper diary, as a PDF, or with --html as one "
-           "HTML file. With\n"
+           "HTML file: one\n"
+           "  leaf with the figure and the title of each step, or with --full every text of every "
+           "step. With\n"
            "  --visits one for each visit file (*.json) of a folder, called <study code>.pdf or "
            ".html. The language\n"
            "  is the visit's unless --lang names another: " +
@@ -44,6 +46,7 @@ struct Order {
     fs::path figures;
     std::optional<std::string> language;
     print::SheetForm form;
+    SheetLength length = SheetLength::brief;
     bool html = false;
 };
 
@@ -84,7 +87,7 @@ Result<Made> make(const fs::path& file, const Order& order) {
     const Result<Plan> plan = make_plan(visit->kit, visit->visit.hand);
     if (!plan)
         return plan.problems();
-    const Result<Sheet> sheet = make_sheet(visit->visit, visit->kit, *plan);
+    const Result<Sheet> sheet = make_sheet(visit->visit, visit->kit, *plan, order.length);
     if (!sheet)
         return sheet.problems();
     const Result<FigureStore> figures = load_figures(order.figures, *sheet);
@@ -158,7 +161,7 @@ int many_sheets(const std::string& from, const std::string& to, const Order& ord
 int sheet_command(std::span<const std::string> args, std::ostream& out, std::ostream& err) {
     int status = 0;
     const std::optional<Arguments> arguments = begin_command(
-        args, {"--large", "--html"},
+        args, {"--large", "--full", "--html"},
         {"--visit", "--visits", "--lang", "--paper", "--out", "--kits"}, usage(), out, err, status);
     if (!arguments)
         return status;
@@ -173,6 +176,8 @@ int sheet_command(std::span<const std::string> args, std::ostream& out, std::ost
     Order order;
     order.html = arguments->has("--html");
     order.form.large = arguments->has("--large");
+    if (arguments->has("--full"))
+        order.length = SheetLength::full;
     const std::string paper = arguments->option("--paper").value_or("a4");
     if (paper != "a4" && paper != "letter")
         return bad_usage("there is no paper \"" + paper + "\"; right would be a4 or letter",

@@ -330,7 +330,7 @@ void FrontDesk::edit(const QString& field, const QString& text)
         return;
     typed_[field] = text;
     errors_.erase(field);
-    if (place_ == Place::print && (field == QLatin1String("paper") || field == QLatin1String("size")))
+    if (place_ == Place::print && (field == QLatin1String("paper") || field == QLatin1String("size") || field == QLatin1String("length")))
         return draw_sheet();
     fill();
 }

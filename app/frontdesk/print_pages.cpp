@@ -26,6 +26,7 @@ void FrontDesk::begin_print()
     typed_.clear();
     type(QStringLiteral("paper"), QStringLiteral("a4"));
     type(QStringLiteral("size"), QStringLiteral("normal"));
+    type(QStringLiteral("length"), QStringLiteral("short"));
     type(QStringLiteral("sheet_page"), QStringLiteral("0"));
     printers_.clear();
     sent_.reset();
@@ -90,7 +91,8 @@ Result<std::string> FrontDesk::make_sheet_pdf() const
     const Result<Plan> plan = make_plan(place->visit.kit, visit.hand);
     if (!plan)
         return plan.problems();
-    const Result<Sheet> sheet = make_sheet(visit, place->visit.kit, *plan);
+    const SheetLength length = typed("length") == QLatin1String("full") ? SheetLength::full : SheetLength::brief;
+    const Result<Sheet> sheet = make_sheet(visit, place->visit.kit, *plan, length);
     if (!sheet)
         return sheet.problems();
     const Words words(QString::fromStdString(visit.language), visit.zone);
@@ -129,11 +131,14 @@ void FrontDesk::draw_sheet()
 void FrontDesk::fill_print(PageWriter& page)
 {
     QVariantList papers{QVariant::fromValue(desk_option("a4", "A4")), QVariant::fromValue(desk_option("letter", "Letter"))};
-    QVariantList sizes, printers, pages;
+    QVariantList sizes, lengths, printers, pages;
     for (const char* size : {"normal", "large"})
         sizes << QVariant::fromValue(desk_option(QLatin1String(size), words_->of(std::string("desk.print.") + size)));
     page.choice(QStringLiteral("paper"), words_->of("desk.print.paper"), typed("paper"), papers);
     page.choice(QStringLiteral("size"), words_->of("desk.print.size"), typed("size"), sizes);
+    for (const char* length : {"short", "full"})
+        lengths << QVariant::fromValue(desk_option(QLatin1String(length), words_->of(std::string("desk.print.") + length)));
+    page.choice(QStringLiteral("length"), words_->of("desk.print.length"), typed("length"), lengths);
     bool usable = false;
     for (const print::Printer& one : printers_) {
         DeskOption option = desk_option(QString::fromStdString(one.name), printer_label(one));

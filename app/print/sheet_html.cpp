@@ -81,6 +81,7 @@ class SheetPage {
                     out_ << 'M' << x + quiet_zone << ' ' << y + quiet_zone << "h1v1h-1z";
         out_ << "\"/></svg>\n";
     }
+    bool brief() const { return sheet_.length == SheetLength::brief; }
     void caution(const std::vector<std::string>& words, bool first_bold) {
         out_ << "<div class=\"caution\">";
         bool bold = first_bold;
@@ -93,6 +94,8 @@ class SheetPage {
     void heading(const QrCode& code_square);
     void section(const SheetSection& section);
     void block(const SheetBlock& block, bool wide = false);
+    void cells(const std::vector<SheetBlock>& blocks, std::size_t& at);
+    void brief_row(const SheetBlock& block);
     void light_bar(const Light& light);
     void diary(const SheetDiary& diary, const QrCode& code_square);
     void question(const SheetQuestion& question, const std::string& unsure);
@@ -141,10 +144,22 @@ thead td { width: 30%; border: 0; background: none; height: auto; }
 li.question { display: flex; flex-wrap: wrap; justify-content: space-between; gap: .3em 1em; margin: .4em 0; break-inside: avoid; }
 li.question > span:first-child { flex: 1 1 18em; }
 li.question.wide > span:first-child { flex-basis: 100%; } li.question .lines { flex-basis: 100%; }
+.brief { line-height: 1.16; } .brief h1 { font-size: 1.45em; } .brief h2 { font-size: 1.18em; margin: .25em 0 .1em; border-top: 2px solid #000; border-bottom: 0; }
+.brief .contact { padding: .3em .6em; margin: .3em 0; } .brief .phone { font-size: 2.2em; } .brief .contact .qr { width: 5em; height: 5em; }
+.brief .caution { margin: .2em 0; padding-block: .15em; } .brief ul, .brief ol { margin: .1em 0; }
+.brief ul.things { grid-template-columns: repeat(auto-fill, minmax(8.4em, 1fr)); gap: 0 .5em; } .brief ul.chores { grid-template-columns: 1fr 1fr; }
+.brief ol.cells { display: grid; grid-template-columns: repeat(3, 1fr); grid-auto-flow: row dense; gap: .2em .5em; }
+.brief ol.cells li { margin: 0; } .brief ol.cells li.said { grid-column: 1 / -1; break-inside: avoid; break-before: avoid; }
+.brief li.step { position: relative; gap: .35em; align-items: center; } .brief li.step .figure { width: 3.3em; height: 3.3em; margin-inline-start: .5em; }
+.brief li.step > .number { position: absolute; top: 0; inset-inline-start: 0; width: 1.5em; height: 1.5em; line-height: 1.5em; box-shadow: 0 0 0 2px #fff; }
+.brief .caution .number { display: inline-block; width: 1.4em; height: 1.4em; line-height: 1.4em; margin-inline-end: .2em; }
+.brief ul.table li { display: grid; grid-template-columns: 10em 1fr; gap: .6em; break-inside: avoid; } .brief ul.table li.lit { grid-template-columns: 4.5em 12em 1fr; }
+.brief ul.table .light { width: 4.5em; }
+.brief ol.cells.wide { grid-template-columns: repeat(2, 1fr); }
 @page { margin: 10mm; }
 @media print { body { max-width: none; padding: 0; margin: 0; }
   .diary h2 { margin-top: 0; } .diary td { height: 1.5em; } li.question { margin: .22em 0; } .diary .lines { height: 1.6em; } }
-@media screen and (max-width: 40em) { ul.plain { columns: 1; } ul.things, ul.pairs { grid-template-columns: 1fr; } .figure { width: 5em; height: 5em; } }
+@media screen and (max-width: 40em) { .brief ol.cells, .brief ul.chores { grid-template-columns: 1fr; } .brief ul.table li, .brief ul.table li.lit { grid-template-columns: 1fr; } ul.plain { columns: 1; } ul.things, ul.pairs { grid-template-columns: 1fr; } .figure { width: 5em; height: 5em; } }
 )css";
 
 Result<std::string> SheetPage::make() {
@@ -157,7 +172,8 @@ Result<std::string> SheetPage::make() {
          << "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>"
          << say(sheet_.title) << ", " << escaped(sheet_.code) << "</title>\n<style>" << style
          << "body { font-size: " << (large_ ? 18 : 14)
-         << "pt; }\n</style>\n</head>\n<body>\n<main>\n";
+         << "pt; }\n</style>\n</head>\n" << (brief() ? "<body class=\"brief\">\n" : "<body>\n")
+         << "<main>\n";
     heading(*square);
     for (const SheetSection& one : sheet_.sections)
         section(one);
@@ -198,10 +214,16 @@ void SheetPage::heading(const QrCode& square) {
 }
 
 void SheetPage::section(const SheetSection& section) {
-    out_ << "<section>\n<h2>" << say(section.title) << "</h2>\n";
+    out_ << "<section>\n";
+    if (!section.title.empty())
+        out_ << "<h2>" << say(section.title) << "</h2>\n";
     const auto& blocks = section.blocks;
     for (std::size_t i = 0; i < blocks.size();) {
         const Kind kind = blocks[i].kind;
+        if (brief() && (kind == Kind::step || !blocks[i].numbers.empty())) {
+            cells(blocks, i);
+            continue;
+        }
         if (kind == Kind::paragraph || kind == Kind::caution) {
             block(blocks[i++]);
             continue;
@@ -211,6 +233,8 @@ void SheetPage::section(const SheetSection& section) {
         else
             out_ << (kind == Kind::bullet ? "<ul class=\"plain\">\n"
                      : kind == Kind::tick ? "<ul class=\"things\">\n"
+                     : brief() ? (kind == Kind::chore ? "<ul class=\"things chores\">\n"
+                                                      : "<ul class=\"table\">\n")
                                           : "<ul class=\"pairs\">\n");
         // Two short things stand side by side; what has no other beside it gets the whole line.
         const auto is_short = [&](std::size_t at) {
@@ -226,7 +250,53 @@ void SheetPage::section(const SheetSection& section) {
     out_ << "</section>\n";
 }
 
+/// Steps of a brief sheet with the cautions among them, from `at` to the end of them.
+void SheetPage::cells(const std::vector<SheetBlock>& blocks, std::size_t& at) {
+    std::size_t first = at;
+    while (blocks[first].kind != Kind::step)
+        ++first;
+    out_ << "<ol class=\"cells" << (large_ ? " wide" : "") << "\" start=\"" << blocks[first].number
+         << "\">\n";
+    for (; at < blocks.size() && (blocks[at].kind == Kind::step || !blocks[at].numbers.empty());
+         ++at) {
+        const SheetBlock& one = blocks[at];
+        if (one.kind == Kind::step) {
+            out_ << "<li class=\"step\" value=\"" << one.number << "\">";
+            picture(one.figure, say(one.title), "figure");
+            out_ << "<span class=\"number\">" << escaped(words_.number(one.number))
+                 << "</span><div><p>" << say(one.title) << "</p></div></li>\n";
+            continue;
+        }
+        std::string words;
+        for (const int number : one.numbers)
+            words += "<span class=\"number\">" + escaped(words_.number(number)) + "</span> ";
+        words += say(one.title);
+        if (!one.body.empty())
+            words += " " + say(one.body);
+        out_ << "<li class=\"said\">";
+        caution({words}, false);
+        out_ << "</li>\n";
+    }
+    out_ << "</ol>\n";
+}
+
+/// A chore, a light or what the person would say, with what to do then.
+void SheetPage::brief_row(const SheetBlock& one) {
+    if (one.kind == Kind::chore) {
+        out_ << "<li><span class=\"box\"></span><span>" << say(one.title) << "</span></li>\n";
+        return;
+    }
+    out_ << (one.light ? "<li class=\"lit\">" : "<li>");
+    if (one.light)
+        light_bar(*one.light);
+    out_ << "<p><strong>" << say(one.title) << "</strong></p><p"
+         << (one.light && one.light->meaning == Light::Meaning::recording ? " class=\"right\">" : ">")
+         << say(one.body) << "</p></li>\n";
+}
+
 void SheetPage::block(const SheetBlock& one, bool wide) {
+    if (brief() && (one.kind == Kind::chore || one.kind == Kind::light || one.kind == Kind::advice))
+        return brief_row(one);
     const std::string title = say(one.title);
     switch (one.kind) {
     case Kind::paragraph:

@@ -12,6 +12,8 @@
 #include <array>
 #include <cmath>
 #include <map>
+#include <numeric>
+#include <span>
 #include <utility>
 
 namespace evenfall::print {
@@ -21,15 +23,25 @@ using Kind = SheetBlock::Kind;
 
 constexpr double margin = 32; ///< on each side, 11 mm: every printer can reach that
 constexpr double foot_room = 20;
+constexpr double brief_edge = 24; ///< at the top and at the bottom, for one more line
 constexpr double gap = 8;
 constexpr Colour box_grey{0.92, 0.92, 0.92};
 constexpr Colour black{0, 0, 0};
-constexpr std::array picture_scales{0.85, 1.15, 1.0, 0.85}; ///< the smallest first and last
+/// How large pictures are, how far lines stand apart and how narrow the cells of steps may be: the
+/// easiest first.
+struct Ease {
+    double pictures, leading;
+    int title_lines = 3; ///< of a step at most; more leave room for one more step in a row
+};
+constexpr std::array eases{Ease{1.15, 1.2}, Ease{1.0, 1.2}, Ease{0.85, 1.2}};
+constexpr std::array brief_eases{Ease{1.3, 1.2},   Ease{1.1, 1.2},   Ease{0.95, 1.2},
+                                 Ease{0.86, 1.17}, Ease{0.86, 1.17, 5}, Ease{0.82, 1.12},
+                                 Ease{0.82, 1.12, 5}};
 constexpr double light_seconds = 6;                         ///< shown of what a light does
 
 /// Sizes in points; everything that has words follows from the size of the text.
 struct Measures {
-    Measures(bool large, double leading, double pictures)
+    Measures(bool large, double leading, double pictures, bool brief)
         : text{large ? 18.0 : 14.0}, strong{text.size, Weight::bold}, heading{large ? 24.0 : 19.0,
                                                                               Weight::bold},
           title{large ? 28.0 : 23.0, Weight::bold}, phone{large ? 42.0 : 34.0, Weight::bold},
@@ -40,6 +52,13 @@ struct Measures {
         for (Style* one : {&text, &strong, &heading, &title, &code, &small})
             one->leading = leading;
         phone.leading = 1.15; // digits only
+        if (!brief)
+            return;
+        title.size = large ? 25 : 20;
+        heading.size = large ? 21 : 16.5;
+        phone.size = large ? 38 : 32;
+        step_figure = (large ? 68 : 54) * pictures;
+        lead = large ? 5 : 2.5;
     }
     Style text, strong, heading, title, phone, code, small,
         foot{12, Weight::regular, grey_ink, Align::left, 1.2};
@@ -55,33 +74,46 @@ bool in_list(Kind kind) {
     return kind != Kind::paragraph && kind != Kind::caution;
 }
 
+/// A round place that a figure leaves free, on the page.
+struct Hole {
+    double x = 0, y = 0, radius = 0;
+};
+
 class SheetPages {
   public:
     SheetPages(Document& page, const Sheet& sheet, const SheetWords& words,
                const FigureStore& figures, bool large)
-        : page_(page), sheet_(sheet), words_(words), figures_(figures),
-          m_(measures(page, large, 1)), large_(large), width_(page.size().width - 2 * margin) {}
+        : page_(page), sheet_(sheet), words_(words), figures_(figures), large_(large),
+          m_(measures(eases[0])), width_(page.size().width - 2 * margin) {}
 
     Status draw() {
         Result<QrCode> qr = qr_code(sheet_.code);
         if (!qr)
             return qr.problems();
         qr_ = std::move(*qr);
-        // The smallest pictures make the fewest pages; the largest that make no more are taken.
-        for (const double pictures : picture_scales) {
-            m_ = measures(page_, large_, pictures);
+        // The tightest make the fewest pages; the easiest that make no more are taken.
+        const std::span<const Ease> all_eases =
+            brief() ? std::span<const Ease>(brief_eases) : std::span<const Ease>(eases);
+        const auto count = [&](const Ease& ease) {
+            m_ = measures(ease);
+            title_lines_ = ease.title_lines;
             spare_.clear();
             turns_.clear();
+            rows_.clear();
             page_.rehearse([&] {
                 counting_ = true;
                 all();
                 counting_ = false;
             });
-            if (pages_ == 0)
-                pages_ = page_number_;
-            else if (page_number_ == pages_)
+            return page_number_;
+        };
+        const std::size_t tight = brief() ? 2 : 1;
+        pages_ = count(all_eases.back());
+        for (std::size_t i = 2; i <= tight; ++i)
+            pages_ = std::min(pages_, count(all_eases[all_eases.size() - i]));
+        for (const Ease& ease : all_eases)
+            if (count(ease) <= pages_)
                 break;
-        }
         all();
         return problems_.empty() ? Status(Done{}) : Status(problems_);
     }
@@ -91,15 +123,16 @@ class SheetPages {
     const Sheet& sheet_;
     const SheetWords& words_;
     const FigureStore& figures_;
-    Measures m_;
     bool large_;
+    Measures m_;
+    int title_lines_ = 3;
     double width_;
     QrCode qr_;
     std::map<std::string, Drawing> drawings_;
     Problems problems_;
     double air_ = 1;      ///< of the paper diary
     double grid_air_ = 0; ///< of its grid; 0 is the same
-    double y_ = margin;
+    double y_ = 0;
     int page_number_ = 1, pages_ = 0;
     /// What stays empty at the end of a page, and the places between its pieces that share it.
     struct Spare {
@@ -110,15 +143,23 @@ class SheetPages {
     bool counting_ = false;      ///< the pieces themselves, not how high one of them would be
     std::vector<bool> turns_;    ///< what was decided while counting, so that it stays
     std::size_t next_turn_ = 0;
+    std::vector<std::size_t> rows_; ///< how many steps each has, the same way
+    std::size_t next_row_ = 0;
 
-    static Measures measures(const Document& page, bool large, double pictures) {
-        return {large, page.right_to_left() ? 1.45 : 1.2, pictures};
+    bool brief() const { return sheet_.length == SheetLength::brief; }
+    Measures measures(const Ease& ease) const {
+        // Arabic letters need more from line to line; a brief sheet gives what they need and no more.
+        const double more = page_.right_to_left() ? (brief() ? 1.17 : 1.2) : 1;
+        return {large_, ease.leading * more, ease.pictures, brief()};
     }
 
     // ---- the page ----
 
-    double bottom() const { return page_.size().height - margin - foot_room; }
-    double full() const { return bottom() - margin; }
+    double top() const { return brief() ? brief_edge : margin; }
+    double bottom() const {
+        return page_.size().height - (brief() ? brief_edge + 16 : margin + foot_room);
+    }
+    double full() const { return bottom() - top(); }
     /// `x` is from the edge at which lines begin.
     double flip(double x, double width) const {
         return page_.right_to_left() ? page_.size().width - margin - x - width : margin + x;
@@ -126,7 +167,7 @@ class SheetPages {
     std::string say(const Text& text) const { return words_.text(text); }
 
     void foot() {
-        const double y = bottom() + 5;
+        const double y = bottom() + (brief() ? 3 : 5);
         page_.line(margin, y, margin + width_, y, 0.6, hairline);
         const Style style = m_.foot;
         const double third = width_ / 3;
@@ -144,17 +185,17 @@ class SheetPages {
         foot();
         page_.next_page();
         ++page_number_;
-        y_ = margin;
+        y_ = top();
     }
 
     double height(const std::function<void()>& body) {
         const double y = y_;
         const int number = page_number_;
         const bool counting = std::exchange(counting_, false);
-        y_ = margin;
+        y_ = top();
         page_.rehearse(body);
         counting_ = counting;
-        const double high = y_ - margin + (page_number_ - number) * full();
+        const double high = y_ - top() + (page_number_ - number) * full();
         y_ = y;
         page_number_ = number;
         return high;
@@ -173,7 +214,7 @@ class SheetPages {
     }
     /// The page is turned for what does not fit on it, and not where it is still empty.
     void turn_unless(bool fitting) {
-        bool turning = !fitting && y_ > margin;
+        bool turning = !fitting && y_ > top();
         if (counting_)
             turns_.push_back(turning);
         else if (!page_.rehearsing())
@@ -184,7 +225,7 @@ class SheetPages {
     /// A place between two pieces. What has to stay empty on the page is shared out among them, as
     /// long as pieces that belong together do not fall apart.
     void breathe(double share = 1) {
-        if (y_ <= margin)
+        if (y_ <= top())
             return;
         Spare& spare = spare_[page_number_];
         if (counting_)
@@ -215,7 +256,7 @@ class SheetPages {
                 std::partition_point(ends.begin(), ends.end(), [&](std::size_t end) {
                     return fits(page_.measure(text.substr(0, end), width, style).height);
                 });
-            if (too_much == ends.begin() && y_ > margin) {
+            if (too_much == ends.begin() && y_ > top()) {
                 turn();
                 if (counting_)
                     spare_[page_number_ - 1].room = 0; // its lines stay where they are
@@ -236,7 +277,7 @@ class SheetPages {
     // ---- shapes ----
 
     void figure(double x, double y, double side, const SheetFigure& which,
-                const std::string& alternative) {
+                const std::string& alternative, Hole hole = {}) {
         std::string key = which.id;
         for (const auto& [slot, ridges] : which.ridges)
             key += " " + slot + std::to_string(ridges);
@@ -253,9 +294,18 @@ class SheetPages {
         page_.figure(alternative, [&] {
             if (page_.rehearsing())
                 return;
-            if (const Status drawn =
-                    found->second.draw(page_.cairo(), flip(x, side), y, side, side);
-                !drawn)
+            cairo_t* cr = page_.cairo();
+            cairo_save(cr);
+            if (hole.radius > 0) {
+                cairo_set_fill_rule(cr, CAIRO_FILL_RULE_EVEN_ODD);
+                cairo_rectangle(cr, flip(x, side) - side, y - side, 3 * side, 3 * side);
+                cairo_new_sub_path(cr);
+                cairo_arc(cr, hole.x, hole.y, hole.radius, 0, 6.2832);
+                cairo_clip(cr);
+            }
+            const Status drawn = found->second.draw(cr, flip(x, side), y, side, side);
+            cairo_restore(cr);
+            if (!drawn)
                 fail(drawn.problems());
         });
     }
@@ -363,16 +413,33 @@ class SheetPages {
 
     // ---- pieces ----
 
-    /// Words in a box with a sign: the first of them in bold where there are two.
-    void caution(double x, double width, const std::vector<std::string>& words, bool first_bold) {
-        const double pad = 5, sign = m_.text.size * 1.15, inner = width - 2 * pad - sign - 7;
-        const double high = height([&] { caution_words(0, inner, words, first_bold); }) + 2 * pad;
+    /// Words in a box with a sign: the first of them in bold where there are two. Before them stand
+    /// the numbers of the steps that they are about.
+    void caution(double x, double width, const std::vector<std::string>& words, bool first_bold,
+                 const std::vector<int>& numbers = {}) {
+        const double pad = brief() ? 3 : 5, sign = m_.text.size * 1.15,
+                     badge = m_.text.size * 1.4;
+        const std::size_t in_line = numbers.size() <= 3 ? numbers.size() : (numbers.size() + 1) / 2;
+        const double before = sign + 7 + static_cast<double>(in_line) * (badge + 2) +
+                              (numbers.empty() ? 0 : 5),
+                     inner = width - 2 * pad - before;
+        const double badges =
+            numbers.empty() ? 0 : (badge + 2) * (in_line < numbers.size() ? 2 : 1) - 2;
+        const double high =
+            std::max(height([&] { caution_words(0, inner, words, first_bold); }), badges) + 2 * pad;
         page_.round_fill(flip(x, width), y_, width, high, 5, box_grey);
         page_.round_box(flip(x, width), y_, width, high, 5, 1.2, black);
         warning_sign(x + pad, y_ + pad, sign);
+        const double top = y_;
         y_ += pad;
-        caution_words(x + pad + sign + 7, inner, words, first_bold);
-        y_ += pad;
+        for (std::size_t i = 0; i < numbers.size(); ++i)
+            page_.tagged("P", [&] {
+                number_badge(x + pad + sign + 7 + static_cast<double>(i % in_line) * (badge + 2),
+                             top + pad + static_cast<double>(i / in_line) * (badge + 2), badge,
+                             numbers[i]);
+            });
+        caution_words(x + pad + before, inner, words, first_bold);
+        y_ = top + high;
     }
     void caution_words(double x, double width, const std::vector<std::string>& words,
                        bool first_bold) {
@@ -530,15 +597,17 @@ class SheetPages {
         }
         y_ = end + 3;
     }
+    std::string grid_text(const SheetBlock& block) const {
+        return say(block.title) +
+               (block.count > 1 ? " \u00D7 " + words_.number(block.count) : "");
+    }
     void grid_cell(const SheetBlock& block, double x, double width) {
         const double top = y_;
-        const bool tick = block.kind == Kind::tick;
+        const bool tick = block.kind != Kind::bullet;
         const double sign = tick ? m_.box : 5, picture = block.figure.empty() ? 0 : m_.thing_figure;
         const double text_x = x + sign + 7 + (picture > 0 ? picture + 7 : 0),
                      text_width = x + width - text_x;
-        std::string text = say(block.title);
-        if (block.count > 1)
-            text += " \u00D7 " + words_.number(block.count);
+        const std::string text = grid_text(block);
         const double down =
             std::max(0.0, (picture - page_.measure(text, text_width, m_.text).height) / 2);
         page_.tagged("LI", [&] {
@@ -561,6 +630,8 @@ class SheetPages {
     // ---- the whole ----
 
     void heading() {
+        if (brief())
+            return brief_heading();
         line(0, width_, say(sheet_.title), m_.title, "H1");
         line(0, width_, sheet_.clinic.name, m_.text);
         y_ += 6;
@@ -568,6 +639,77 @@ class SheetPages {
         y_ += m_.lead;
         keep([&] { caution(0, width_, {say(sheet_.emergency)}, false); });
         y_ += m_.lead;
+    }
+
+    /// The title over the numbers, the study code beside both.
+    void brief_heading() {
+        const double head = y_, side = m_.phone.size * 1.85;
+        const std::string code = words_.code(sheet_.code);
+        const double right = std::clamp(page_.measure(code, 10000, m_.code).width, side, width_ * 0.3),
+                     left = width_ - right - 2 * gap;
+        const std::string title = say(sheet_.title);
+        line(0, left, title, fitted(title, left, m_.title), "H1");
+        // The clinic beside it, or else under it.
+        const double x_name = page_.measure(title, 10000, m_.title).width + 1.5 * gap;
+        if (x_name + page_.measure(sheet_.clinic.name, 10000, m_.text).width < left) {
+            const double down = page_.measure("X", 100, m_.title).baseline -
+                                page_.measure("X", 100, m_.text).baseline;
+            page_.tagged("P", [&] {
+                put(x_name, head + down, left - x_name, sheet_.clinic.name, m_.text);
+            });
+        } else {
+            line(0, left, sheet_.clinic.name, m_.text);
+        }
+        y_ += 4;
+        const double frame = y_;
+        page_.rehearse([&] { brief_contact(left); });
+        page_.round_box(flip(0, left), frame, left, y_ - frame, 7, 2, black);
+        y_ = frame;
+        brief_contact(left);
+        const double end = y_, x = left + 2 * gap;
+        y_ = head;
+        Style centred = m_.text, big = fitted(code, right, m_.code);
+        centred.align = big.align = Align::centre;
+        line(x, right, say(sheet_.code_title), centred);
+        line(x, right, code, big);
+        qr(x + (right - side) / 2, y_, side);
+        y_ += side;
+        if (!sheet_.kit_label.empty())
+            line(x, right, sheet_.kit_label, centred);
+        y_ = std::max(end, y_) + m_.lead;
+        keep([&] { caution(0, width_, {say(sheet_.emergency)}, false); });
+        y_ += m_.lead;
+    }
+    void brief_contact(double width) {
+        const double pad = 8, inner = width - 2 * pad;
+        const std::string& other = sheet_.clinic.phone_outside_hours;
+        const std::string first = say(sheet_.call), second = say(sheet_.outside_hours) + ":";
+        const bool beside = !other.empty() && !large_;
+        const double room = beside ? (inner - gap) / 2 : inner;
+        // Side by side, both numbers begin at the same height.
+        const double least =
+            beside ? std::max(page_.measure(first, room, m_.strong).height,
+                              page_.measure(second, room, m_.strong).height)
+                   : 0;
+        const auto number = [&](double x, const std::string& title, const std::string& digits) {
+            const double top = y_;
+            line(x, room, title, m_.strong);
+            y_ = std::max(y_, top + least);
+            phone(x, room, digits);
+        };
+        y_ += pad - 2;
+        const double top = y_;
+        number(pad, first, sheet_.clinic.phone);
+        if (beside) // the hours are heard with their number, and stand under both
+            y_ = top + std::max(y_ - top, height([&] { number(0, second, other); }));
+        if (!sheet_.clinic.hours.empty())
+            line(pad, inner, say(hours_of(sheet_, words_)), m_.text);
+        const double end = y_;
+        if (beside)
+            y_ = top;
+        if (!other.empty())
+            number(beside ? pad + room + gap : pad, second, other);
+        y_ = std::max(end, y_) + pad - 2;
     }
 
     void contact() {
@@ -617,13 +759,24 @@ class SheetPages {
         bool closes = false;
         bool close = false; ///< to the next: an introduction, a row of small things
         bool leans = false; ///< on the one before, without which it says too little
+        std::span<const SheetBlock> steps = {}; ///< of a brief sheet, placed row by row
+        std::size_t columns = 0;                ///< of the rows; `draw` is the first of them
     };
 
-    std::vector<Unit> units_of(const SheetSection& section) {
+    /// From the block `first` on.
+    std::vector<Unit> units_of(const SheetSection& section, std::size_t first_block) {
         std::vector<Unit> out;
         const auto& blocks = section.blocks;
-        for (std::size_t i = 0; i < blocks.size();) {
+        for (std::size_t i = first_block; i < blocks.size();) {
             const Kind kind = blocks[i].kind;
+            if (brief() && (kind == Kind::step || !blocks[i].numbers.empty())) {
+                const std::size_t from = i;
+                while (i < blocks.size() &&
+                       (blocks[i].kind == Kind::step || !blocks[i].numbers.empty()))
+                    ++i;
+                add_steps(out, std::span(blocks).subspan(from, i - from));
+                continue;
+            }
             if (!in_list(kind)) {
                 const SheetBlock* block = &blocks[i++];
                 if (kind == Kind::paragraph)
@@ -655,9 +808,15 @@ class SheetPages {
             while (end < blocks.size() && blocks[end].kind == kind)
                 ++end;
             const std::size_t first = out.size();
-            if (in_grid(kind))
+            const bool table = brief() && (kind == Kind::light || kind == Kind::advice);
+            const bool grid = in_grid(kind) || (brief() && !table);
+            if (grid && brief())
+                add_columns(out, std::span(blocks).subspan(i, end - i));
+            else if (grid)
                 add_grid(out, blocks, i, end);
-            for (std::size_t k = i; !in_grid(kind) && k < end; ++k) {
+            else if (table)
+                add_table(out, blocks, i, end);
+            for (std::size_t k = i; !table && !grid && k < end; ++k) {
                 const SheetBlock* block = &blocks[k];
                 if (k + 1 < end && pairs(*block, blocks[k + 1])) {
                     const SheetBlock* next = &blocks[++k];
@@ -677,6 +836,202 @@ class SheetPages {
         }
         return out;
     }
+    // ---- pieces of a brief sheet ----
+
+    /// Steps stand in rows, each with its figure. A caution stands under the row in which it comes
+    /// up, over all of it, or in what a short row leaves empty.
+    struct StepRow {
+        std::span<const SheetBlock> all; ///< in the order of the sheet
+        std::size_t columns = 1, steps = 0;
+    };
+    double column(std::size_t columns) const {
+        return (width_ - gap * static_cast<double>(columns - 1)) / static_cast<double>(columns);
+    }
+    /// The next `steps` steps, each with the cautions that are said before it.
+    static StepRow next_row(std::span<const SheetBlock> blocks, std::size_t columns,
+                            std::size_t steps) {
+        StepRow row{{}, columns, 0};
+        std::size_t end = 0;
+        while (end < blocks.size() && row.steps < steps)
+            row.steps += blocks[end++].kind == Kind::step ? 1 : 0;
+        row.all = blocks.first(end);
+        return row;
+    }
+    /// Row by row. At the end of a page a row may be short, so that less stays empty.
+    void place_steps(std::span<const SheetBlock> blocks, std::size_t columns) {
+        bool first = true;
+        while (!blocks.empty()) {
+            if (!first)
+                breathe();
+            first = false;
+            std::size_t steps = columns;
+            if (counting_) {
+                while (steps > 1 && !fits(height([&] { step_row(next_row(blocks, columns, steps)); })))
+                    --steps;
+                if (steps == 1)
+                    steps = columns;
+                rows_.push_back(steps);
+            } else if (!page_.rehearsing()) {
+                steps = rows_[next_row_++];
+            }
+            const StepRow row = next_row(blocks, columns, steps);
+            keep([&] { step_row(row); }, [&] { long_steps(row); });
+            blocks = blocks.subspan(row.all.size());
+        }
+    }
+    /// Are the titles whole words in few lines?
+    bool titles_fit(std::span<const SheetBlock> blocks, std::size_t columns) {
+        const double room = column(columns) - before_title(m_.step_figure);
+        const double most = (title_lines_ + 0.5) * page_.measure("X", 100, m_.text).height;
+        for (const SheetBlock& one : blocks) {
+            if (one.kind != Kind::step)
+                continue;
+            const std::string title = say(one.title);
+            if (page_.measure(title, room, m_.text).height > most)
+                return false;
+            for (std::size_t at = 0; at < title.size();) {
+                const std::size_t end = std::min(title.find(' ', at), title.size());
+                if (page_.measure(title.substr(at, end - at), 10000, m_.text).width > room)
+                    return false;
+                at = end + 1;
+            }
+        }
+        return true;
+    }
+    void add_steps(std::vector<Unit>& out, std::span<const SheetBlock> blocks) {
+        // The columns that make it lowest, if no word is broken for it.
+        std::size_t best = 2;
+        double lowest = 0;
+        for (const std::size_t columns : {2, 3, 4}) {
+            if (columns > 2 && !titles_fit(blocks, columns))
+                break;
+            double high = 0;
+            for (std::span<const SheetBlock> rest = blocks; !rest.empty();) {
+                const StepRow row = next_row(rest, columns, columns);
+                high += height([&] { step_row(row); });
+                rest = rest.subspan(row.all.size());
+            }
+            if (lowest == 0 || high < lowest) {
+                lowest = high;
+                best = columns;
+            }
+        }
+        Unit unit{[this, row = next_row(blocks, best, best)] { step_row(row); }, {}};
+        unit.opens = "L";
+        unit.closes = true;
+        unit.steps = blocks;
+        unit.columns = best;
+        out.push_back(std::move(unit));
+    }
+    void step_row(const StepRow& row) {
+        double high = 0;
+        for (const SheetBlock& one : row.all)
+            if (one.kind == Kind::step)
+                high = std::max(high, height([&] { step_cell(one, 0, column(row.columns)); }));
+        const double top = y_, taken = static_cast<double>(row.steps) * (column(row.columns) + gap),
+                     free = width_ - taken;
+        // In what is left of a short row, if that makes it lower.
+        const auto boxes = [&](double x, double width) {
+            for (const SheetBlock& one : row.all)
+                if (one.kind == Kind::caution)
+                    step_caution(one, x, width);
+        };
+        const bool beside =
+            row.steps < row.columns &&
+            std::max(high, height([&] { boxes(taken, free); })) <
+                high + height([&] { boxes(0, width_); });
+        double x = 0, under = beside ? top : top + high, end = top + high;
+        for (const SheetBlock& one : row.all) {
+            if (one.kind == Kind::step) {
+                y_ = top;
+                step_cell(one, x, column(row.columns));
+                x += column(row.columns) + gap;
+            } else {
+                y_ = under;
+                step_caution(one, beside ? taken : 0, beside ? free : width_);
+                under = y_;
+            }
+        }
+        y_ = std::max(end, under);
+    }
+    void step_caution(const SheetBlock& block, double x, double width) {
+        page_.tagged("LI", [&] {
+            page_.tagged("LBody", [&] {
+                std::string words = say(block.title);
+                if (!block.body.empty())
+                    words += " " + say(block.body);
+                caution(x, width, {words}, false, block.numbers);
+            });
+        });
+        y_ += m_.lead;
+    }
+    /// A figure with its number, the title beside it.
+    double badge_side() const { return m_.text.size * 1.5; }
+    double before_title(double figure) const { return badge_side() * 0.35 + figure + 5; }
+    void step_cell(const SheetBlock& block, double x, double width) {
+        const double side = m_.step_figure, badge = badge_side(), text_x = x + before_title(side),
+                     text_width = x + width - text_x;
+        const std::string title = say(block.title);
+        const double words = page_.measure(title, text_width, m_.text).height,
+                     down = std::max(0.0, (side - words) / 2), top = y_;
+        page_.tagged("LI", [&] {
+            page_.tagged("Lbl", [&] { number_badge(x, top, badge, block.number); });
+            page_.tagged("LBody", [&] {
+                // The number stands over the corner of the figure, but is heard before it.
+                figure(x + badge * 0.35, top, side, block.figure, title,
+                       {flip(x, badge) + badge / 2, top + badge / 2, badge / 2 + 1.5});
+                y_ = top + down;
+                line(text_x, text_width, title, m_.text);
+            });
+        });
+        y_ = top + std::max(side, words) + m_.lead;
+    }
+    void long_steps(const StepRow& row) {
+        for (const SheetBlock& one : row.all)
+            keep([&] { one.kind == Kind::step ? step_cell(one, 0, width_) : step_caution(one, 0, width_); },
+                 [&] { flow_all(words_of_caution(one)); });
+    }
+    /// What is seen or said, and beside it what to do then.
+    void add_table(std::vector<Unit>& out, const std::vector<SheetBlock>& blocks, std::size_t from,
+                   std::size_t to) {
+        const double bar = blocks[from].light ? m_.text.size * 4.5 + gap : 0;
+        // The words get as much room each as makes the table lowest.
+        double best = 0, lowest = 1e9;
+        for (const double share : {0.22, 0.25, 0.28, 0.31, 0.34, 0.4, 0.46}) {
+            const double first = (width_ - bar) * share;
+            double high = 0;
+            for (std::size_t i = from; i < to; ++i)
+                high += height([&] { table_row(blocks[i], bar, first); });
+            if (high < lowest - 0.1) {
+                lowest = high;
+                best = first;
+            }
+        }
+        for (std::size_t i = from; i < to; ++i) {
+            const SheetBlock* block = &blocks[i];
+            out.push_back({[this, block, bar, best] { table_row(*block, bar, best); },
+                           [this, block] { flow_all(words_of_caution(*block)); }});
+        }
+    }
+    void table_row(const SheetBlock& block, double bar, double first) {
+        const double top = y_, high = m_.text.size * 1.2, x = bar + first + gap;
+        page_.tagged("LI", [&] {
+            page_.tagged("LBody", [&] {
+                if (block.light)
+                    light_bar(0, top + 1, bar - gap, high, *block.light);
+                line(bar, first, say(block.title), m_.strong);
+                const double end = y_;
+                y_ = top;
+                if (block.light && block.light->meaning == Light::Meaning::recording)
+                    right_line(x, width_ - x, say(block.body));
+                else
+                    line(x, width_ - x, say(block.body), m_.text);
+                y_ = std::max({y_, end, top + (block.light ? high + 2 : 0)});
+            });
+        });
+        y_ += 2;
+    }
+
     /// Short things stand side by side, beginning at sixths of the page.
     void add_grid(std::vector<Unit>& out, const std::vector<SheetBlock>& blocks, std::size_t from,
                   std::size_t to) {
@@ -688,7 +1043,7 @@ class SheetPages {
         std::vector<std::vector<Cell>> rows(1);
         int used = 0;
         for (std::size_t i = from; i < to; ++i) {
-            const double sign = (blocks[i].kind == Kind::tick ? m_.box : 5) + 7 + 2 * gap;
+            const double sign = (blocks[i].kind != Kind::bullet ? m_.box : 5) + 7 + 2 * gap;
             const int wanted =
                 pictures ? (large_ ? 3 : 2)
                          : static_cast<int>(std::ceil(
@@ -712,6 +1067,42 @@ class SheetPages {
                            false,
                            i + 1 < rows.size()});
     }
+    /// As many columns, each as wide as it needs, as leave each thing on one line.
+    void add_columns(std::vector<Unit>& out, std::span<const SheetBlock> blocks) {
+        std::vector<double> wide;
+        const double sign = m_.box + 7;
+        for (std::size_t columns = 5; columns >= 2; --columns) {
+            wide.assign(columns, 0);
+            for (std::size_t i = 0; i < blocks.size(); ++i)
+                wide[i % columns] = std::max(
+                    wide[i % columns],
+                    sign + page_.measure(grid_text(blocks[i]), 10000, m_.text).width + 1);
+            const double spare = width_ - std::accumulate(wide.begin(), wide.end(), 0.0) -
+                                 gap * static_cast<double>(columns - 1);
+            if (spare < 0 && columns > 2)
+                continue;
+            for (double& one : wide)
+                one = spare < 0 ? (width_ - gap) / 2 : one + spare / static_cast<double>(columns);
+            break;
+        }
+        for (std::size_t i = 0; i < blocks.size(); i += wide.size()) {
+            std::vector<Cell> cells;
+            double x = 0;
+            for (std::size_t k = 0; k < wide.size() && i + k < blocks.size(); ++k) {
+                cells.push_back({&blocks[i + k], x, wide[k]});
+                x += wide[k] + gap;
+            }
+            const bool last = i + wide.size() >= blocks.size();
+            out.push_back({[this, cells, last] {
+                               grid_row(cells);
+                               y_ += last ? 1 : -2;
+                           },
+                           {},
+                           nullptr,
+                           false,
+                           !last});
+        }
+    }
     std::vector<std::string> words_of_caution(const SheetBlock& block) const {
         std::vector<std::string> out{say(block.title)};
         if (!block.body.empty())
@@ -724,18 +1115,63 @@ class SheetPages {
         y_ += m_.lead;
     }
 
+    /// Paragraphs that a brief sheet sets beside the heading, where there is room.
+    std::size_t leading(const SheetSection& section) {
+        if (!brief() || section.title.empty())
+            return 0;
+        std::size_t count = 0;
+        while (count < section.blocks.size() && section.blocks[count].kind == Kind::paragraph)
+            ++count;
+        const double x = beside(section);
+        double high = 0;
+        for (std::size_t i = 0; i < count; ++i)
+            high += page_.measure(say(section.blocks[i].title), width_ - x, m_.text).height;
+        return x < width_ * 0.55 && high < full() / 4 ? count : 0;
+    }
+    double beside(const SheetSection& section) {
+        return page_.measure(say(section.title), width_, m_.heading).width + 2 * gap;
+    }
     void section_title(const SheetSection& section) {
-        y_ += y_ > margin ? 3 : 0;
+        if (section.title.empty())
+            return;
+        if (!brief()) {
+            y_ += y_ > top() ? 3 : 0;
+            line(0, width_, say(section.title), m_.heading, "H2");
+            page_.line(margin, y_ + 1, margin + width_, y_ + 1, 1.4, black);
+            y_ += 6;
+            return;
+        }
+        if (y_ > top()) {
+            page_.line(margin, y_ + 0.7, margin + width_, y_ + 0.7, 1.4, black);
+            y_ += 3;
+        }
+        const double top = y_, x = beside(section);
         line(0, width_, say(section.title), m_.heading, "H2");
-        page_.line(margin, y_ + 1, margin + width_, y_ + 1, 1.4, black);
-        y_ += 6;
+        const double end = y_;
+        const std::size_t count = leading(section);
+        if (count > 0)
+            y_ = top + page_.measure("X", 100, m_.heading).baseline -
+                 page_.measure("X", 100, m_.text).baseline;
+        // Each on its own line, or all in one where that is lower.
+        std::string all;
+        double apart = 0;
+        for (std::size_t i = 0; i < count; ++i) {
+            all += (i > 0 ? " " : "") + say(section.blocks[i].title);
+            apart += page_.measure(say(section.blocks[i].title), width_ - x, m_.text).height;
+        }
+        if (count > 1 && page_.measure(all, width_ - x, m_.text).height < apart - 1)
+            line(x, width_ - x, all, m_.text);
+        else
+            for (std::size_t i = 0; i < count; ++i)
+                line(x, width_ - x, say(section.blocks[i].title), m_.text);
+        y_ = std::max(end, y_) + 1;
     }
 
     void section(const SheetSection& section) {
-        const std::vector<Unit> units = units_of(section);
+        const std::vector<Unit> units = units_of(section, leading(section));
         // A heading stays with what follows it, an introduction too.
         double first = height([&] { section_title(section); });
-        for (std::size_t i = 0; i < std::min<std::size_t>(2, units.size()); ++i)
+        for (std::size_t i = 0; i < std::min<std::size_t>(brief() ? 1 : 2, units.size()); ++i)
             first += height(units[i].draw);
         turn_unless(fits(first + 6) || first > full());
         breathe();
@@ -746,9 +1182,16 @@ class SheetPages {
                 page_.begin(unit.opens);
             if (i > 0)
                 breathe(units[i - 1].close ? 0.3 : 1);
+            else if (brief())
+                breathe(0.3);
             // The last row of small things does not go over to the next page alone, nor does what to
             // do when something of a list is true.
             const Unit* next = i + 1 < units.size() ? &units[i + 1] : nullptr;
+            if (!unit.steps.empty()) {
+                place_steps(unit.steps, unit.columns);
+                page_.end("L");
+                continue;
+            }
             const bool holds = next && ((unit.close && !unit.opens && next->closes) || next->leans);
             keep(unit.draw, unit.flowing, holds ? height(next->draw) : 0);
             if (unit.closes)
@@ -757,7 +1200,7 @@ class SheetPages {
     }
 
     void all() {
-        y_ = margin;
+        y_ = top();
         page_number_ = 1;
         heading();
         for (const SheetSection& one : sheet_.sections)

@@ -666,6 +666,15 @@ namespace {
     //: One of two.
     //% "large"
     QT_TRID_NOOP("desk.print.large"),
+    //: Label of a choice: how much the sheet says.
+    //% "Length"
+    QT_TRID_NOOP("desk.print.length"),
+    //: One of two: the figures and titles of the steps, on one leaf.
+    //% "short"
+    QT_TRID_NOOP("desk.print.short"),
+    //: One of two: every text of every step.
+    //% "full"
+    QT_TRID_NOOP("desk.print.full"),
     //: Label of a choice.
     //% "Printer"
     QT_TRID_NOOP("desk.print.printer"),

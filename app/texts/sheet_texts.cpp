@@ -104,6 +104,77 @@ namespace {
     //: Paper diary: unit after the line on which the person writes how long they slept.
     //% "hours"
     QT_TRID_NOOP("sheet.diary.hours"),
+    //: Short sheet, title of a box: the questions of the first page in short. Each yes means: call.
+    //% "Call your clinic first if one of these is true"
+    QT_TRID_NOOP("sheet.brief.first.title"),
+    //: Short sheet, under that: what the clinic must know, each in a few words.
+    //% "Allergy to tape or latex. Sore or broken skin. Pacemaker or implant. Oxygen or a breathing "
+    //% "machine. Pregnant or under 18. A small child or a confused person in your bed who could get "
+    //% "caught in cords. Do not change your treatment on your own."
+    QT_TRID_NOOP("sheet.brief.first"),
+    //: Short sheet, over the steps: it holds for each belt. One line, at most 65 characters.
+    //% "Close a belt at the end of a breath out: 2 fingers fit under it."
+    QT_TRID_NOOP("sheet.brief.belts"),
+    //: Short sheet, over the steps: it holds for each plug. One line, at most 65 characters.
+    //% "Each plug goes into the port with just as many ridges."
+    QT_TRID_NOOP("sheet.brief.plugs"),
+    //: Short sheet: one caution for all steps with tape or pads; their numbers stand before it.
+    //% "Never on sore or broken skin, or if tape makes it itch, sore or red: call your clinic. "
+    //% "Never around a hand or finger."
+    QT_TRID_NOOP("sheet.brief.tape"),
+    //: Short sheet: one caution for all steps with the nose tube; their numbers stand before it.
+    //% "Never lead the tube around your neck: down in front, under your chin and clothes. Not too "
+    //% "tight: leave room to swallow."
+    QT_TRID_NOOP("sheet.brief.tube"),
+    //: Short sheet: one caution for all steps with cables; their numbers stand before it.
+    //% "No cable or tube around your neck: along your arm or under your clothes, with some slack. "
+    //% "Keep children and pets away."
+    QT_TRID_NOOP("sheet.brief.cable"),
+    //: Short sheet: what to do when the person has to get up in the night.
+    //% "Free the cables first, then walk. Then look at each part."
+    QT_TRID_NOOP("sheet.brief.up"),
+    //: Short sheet: what to do when something came off in the night. "Its step" is the numbered step
+    //: with the picture of that part.
+    //% "Put it back on as in its step. Then look at the light."
+    QT_TRID_NOOP("sheet.brief.off"),
+    //: Short sheet: what to do when the light looks wrong in the night. %1 is the clinic's phone
+    //: number.
+    //% "Push in each plug. Still wrong? Call %1, or keep the kit on and sleep."
+    QT_TRID_NOOP("sheet.brief.light"),
+    //: Short sheet: what to do when the skin itches or hurts. %1 is the local emergency number.
+    //% "Take that part off slowly and leave it off. Swollen face or hard to breathe? Call %1."
+    QT_TRID_NOOP("sheet.brief.skin"),
+    //: Short sheet: what to do when the person wants to stop. %1 is the local emergency number.
+    //% "Take the tape off slowly, then the rest. Call your clinic in the morning. Very ill? Call %1."
+    QT_TRID_NOOP("sheet.brief.stop"),
+    //: Short sheet, beside the heading "In the morning": before the kit comes off.
+    //% "First fill in the paper diary. Keep the kit on."
+    QT_TRID_NOOP("sheet.brief.diary"),
+    //: Short sheet, beside the heading "The light on the recorder". %1 is a number of seconds. One
+    //: line, at most 45 characters.
+    //% "It may take %1 seconds. Watch it for a while."
+    QT_TRID_NOOP("sheet.brief.watch"),
+    //: Short sheet: what to do when the recorder's light shows that a plug is not in.
+    //% "Push each plug in. Then look again."
+    QT_TRID_NOOP("sheet.brief.check_plugs"),
+    //: Short sheet: what to do when the light shows that the recorder did not start.
+    //% "Start it once more. Then look again."
+    QT_TRID_NOOP("sheet.brief.start_again"),
+    //: Short sheet: caution for taking off the tape; the number of that step stands before it. One
+    //: line, at most 65 characters.
+    //% "Do not tear it off. It sticks hard? Wet it with warm water."
+    QT_TRID_NOOP("sheet.brief.tape_off"),
+    //: Short sheet: after the kit is off; the number of that step stands before it. %1 is the
+    //: clinic's phone number.
+    //% "Look once more in 30 minutes. Still red, torn or blistered? Call %1. Do not rub or cover it."
+    QT_TRID_NOOP("sheet.brief.look"),
+    //: Short sheet: packing.
+    //% "Pack all that was in the bag, and this sheet with the diary."
+    QT_TRID_NOOP("sheet.brief.pack"),
+    //: Short sheet, under that: a thing of the bag that is used up. %1 is its name, such as "roll of
+    //: tape".
+    //% "This need not come back: %1."
+    QT_TRID_NOOP("sheet.brief.stays"),
 };
 
 } // namespace

@@ -3,6 +3,7 @@
 #include "plan/depict.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace evenfall {
 namespace {
@@ -30,6 +31,25 @@ std::vector<std::string> ports_beside(const Kit& kit, Joint joint)
     return layers;
 }
 
+/// The plugs of that row that are in by then: before `step`, or all but this part's own.
+std::vector<std::string> plugs_in(const Kit& kit, const Plan& plan, const Part& part, const Step* step)
+{
+    std::vector<std::string> layers;
+    for (const Step& one : plan.steps) {
+        if (step && one.id == step->id)
+            break;
+        const Part* other = kit.part(one.part);
+        if (one.stage == "plug" && other != &part && other->kind != PartKind::nasal_cannula && other->plug->joint == part.plug->joint)
+            layers.push_back("in_" + std::to_string(other->mark.ridges));
+    }
+    return layers;
+}
+
+void append(std::vector<std::string>& to, std::vector<std::string> more)
+{
+    to.insert(to.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+}
+
 } // namespace
 
 Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
@@ -49,6 +69,7 @@ Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
     }
     if (part && part->plug && step.stage == "plug" && part->kind != PartKind::nasal_cannula) {
         out.layers = ports_beside(kit, part->plug->joint);
+        append(out.layers, plugs_in(kit, plan, *part, &step));
         const auto worn = std::find_if(plan.steps.begin(), plan.steps.end(), [&](const Step& one) { return one.part == part->id && !one.layer.empty(); });
         if (worn != plan.steps.end())
             out.layers.push_back(worn->layer);
@@ -65,7 +86,7 @@ Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
     return out;
 }
 
-Depiction depict_stop(const Kit& kit)
+Depiction depict_stop(const Kit& kit, const Plan& plan)
 {
     switch (kit.start.by) {
     case StartBy::switch_on: return {"switch_off", {}, {}};
@@ -77,6 +98,7 @@ Depiction depict_stop(const Kit& kit)
         if (part.kind == PartKind::finger_probe && part.plug) {
             out.ridges = marks(part);
             out.layers = ports_beside(kit, part.plug->joint);
+            append(out.layers, plugs_in(kit, plan, part, nullptr));
         }
     }
     return out;

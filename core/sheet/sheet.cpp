@@ -47,13 +47,41 @@ SheetBlock with_figure(SheetBlock out, std::string figure) {
     return out;
 }
 
+// Cautions that say the same at several steps, and what a brief sheet says for them, once.
+constexpr const char* brief_tape = "sheet.brief.tape";
+constexpr const char* brief_tube = "sheet.brief.tube";
+constexpr const char* brief_cable = "sheet.brief.cable";
+constexpr std::pair<const char*, const char*> said_together[]{
+    {"step.ready.tape.caution", brief_tape},
+    {"step.nasal_cannula.tape.caution", brief_tape},
+    {"step.finger_probe.tape_hand.left.caution", brief_tape},
+    {"step.finger_probe.tape_hand.right.caution", brief_tape},
+    {"step.ecg_electrodes.place.caution", brief_tape},
+    {"step.leg_electrodes.left_leg.place.caution", brief_tape},
+    {"step.leg_electrodes.right_leg.place.caution", brief_tape},
+    {"step.snore_microphone.place.caution", brief_tape},
+    {"step.snore_microphone.place.caution", brief_cable},
+    {"step.nasal_cannula.ears.caution", brief_tube},
+    {"step.nasal_cannula.chin.caution", brief_tube},
+    {"step.finger_probe.plug.left.caution", brief_cable},
+    {"step.finger_probe.plug.right.caution", brief_cable},
+    {"step.check.caution", brief_cable},
+    {"off.tape.caution", "sheet.brief.tape_off"},
+    {"skin.again", "sheet.brief.look"},
+    {"skin.hurt.advice", "sheet.brief.look"},
+    {"call.title", "sheet.brief.first.title"},
+    {"call.body", "sheet.brief.first"},
+    {"night.watch", "bed.caution"},
+};
+
 class SheetMaker {
   public:
-    SheetMaker(const Visit& visit, const Kit& kit, const Plan& plan)
-        : visit_(visit), kit_(kit), plan_(plan) {}
+    SheetMaker(const Visit& visit, const Kit& kit, const Plan& plan, SheetLength length)
+        : visit_(visit), kit_(kit), plan_(plan), length_(length) {}
 
     Sheet make() {
         Sheet out;
+        out.length = length_;
         out.code = visit_.code;
         out.kit_label = visit_.kit_label;
         out.clinic = visit_.clinic;
@@ -65,8 +93,12 @@ class SheetMaker {
         out.code_title = plain("sheet.code");
         out.qr = with("sheet.qr", {code(visit_.code)});
         out.emergency = with("bed.caution", {code(visit_.clinic.emergency)});
-        out.sections = {must_know(),  bag(),   before_bed(), put_on(), lights(),
-                        lights_out(), night(), morning(),    pack()};
+        if (length_ == SheetLength::brief)
+            out.sections = {ask_first(), bag(),   before_bed(), brief_steps(),
+                            lights(),    night(), morning(),    brief_pack()};
+        else
+            out.sections = {must_know(),  bag(),   before_bed(), put_on(), lights(),
+                            lights_out(), night(), morning(),    pack()};
         for (long n = 1; n <= std::max(1L, visit_.nights); ++n)
             out.diaries.push_back(diary(n));
         return out;
@@ -76,10 +108,12 @@ class SheetMaker {
     const Visit& visit_;
     const Kit& kit_;
     const Plan& plan_;
+    SheetLength length_;
     int steps_ = 0;
     std::map<std::string, int>
         number_of_; ///< id of a step's words -> number of the step that has them in full
 
+    bool brief() const { return length_ == SheetLength::brief; }
     TextArg phone() const { return code(visit_.clinic.phone); }
 
     void add_cautions(std::vector<Text>& to, const std::string& at) const {
@@ -103,6 +137,10 @@ class SheetMaker {
         return out;
     }
 
+    SheetSection ask_first() const {
+        return {{}, {block(Kind::caution, plain("sheet.brief.first.title"), plain("sheet.brief.first"))}};
+    }
+
     SheetBlock thing(const PackedItem& item) const {
         SheetBlock out = block(Kind::tick, {});
         out.count = item.count;
@@ -122,9 +160,16 @@ class SheetMaker {
 
     SheetSection bag() const {
         SheetSection out{plain("sheet.bag.title"), {}};
-        for (const PackedItem& item : kit_.packing)
+        SheetBlock missing = block(Kind::paragraph, with("sheet.bag.missing", {phone()}));
+        if (brief())
+            out.blocks.push_back(missing);
+        for (const PackedItem& item : kit_.packing) {
             out.blocks.push_back(thing(item));
-        out.blocks.push_back(block(Kind::paragraph, with("sheet.bag.missing", {phone()})));
+            if (brief())
+                out.blocks.back().figure = {}; // the steps show it
+        }
+        if (!brief())
+            out.blocks.push_back(std::move(missing));
         return out;
     }
 
@@ -141,6 +186,7 @@ class SheetMaker {
 
     SheetSection before_bed() const {
         SheetSection out{plain("sheet.before.title"), {}};
+        std::vector<SheetBlock> warnings;
         out.blocks.push_back(
             block(Kind::paragraph,
                   with("sheet.before.start", {time_of_day(start_of_step(plan_, 0, visit_.bed_time)),
@@ -156,14 +202,80 @@ class SheetMaker {
                 add_cautions(chore.cautions, "tape");
             if (step.stage == "bare")
                 add_cautions(chore.cautions, "hand");
+            if (brief()) {
+                chore.body = {};
+                chore.figure = {};
+                for (Text& caution : chore.cautions)
+                    if (brief_cautions(caution.id).empty())
+                        warnings.push_back(block(Kind::caution, std::move(caution)));
+                chore.cautions.clear();
+            }
             out.blocks.push_back(std::move(chore));
         }
+        out.blocks.insert(out.blocks.end(), warnings.begin(), warnings.end());
         return out;
     }
 
     SheetBlock numbered(SheetBlock out) {
         out.kind = Kind::step;
         out.number = ++steps_;
+        return out;
+    }
+
+    std::vector<Text> cautions_of(const Step& step, std::set<std::string>& begun) const {
+        std::vector<Text> out;
+        if (!step.caution.empty())
+            out.push_back(step.caution);
+        if (!step.part.empty() && begun.insert(step.part).second)
+            add_cautions(out, step.part);
+        if (step.stage == "check")
+            add_cautions(out, "neck");
+        return out;
+    }
+
+    /// Figures and titles. A caution stands before the first step that it is about and names them
+    /// all, so that whoever follows the numbers meets it in time.
+    SheetSection brief_steps() {
+        SheetSection out{plain("sheet.on.title"), {}};
+        const auto any = [this](const char* stage) {
+            return std::any_of(plan_.steps.begin(), plan_.steps.end(),
+                               [&](const Step& step) { return step.stage == stage; });
+        };
+        // What the titles do not say, and what spoils a night.
+        if (any("wrap"))
+            out.blocks.push_back(block(Kind::paragraph, plain("sheet.brief.belts")));
+        if (std::any_of(kit_.parts.begin(), kit_.parts.end(),
+                        [](const Part& part) { return part.plug && part.mark.ridges > 0; }))
+            out.blocks.push_back(block(Kind::paragraph, plain("sheet.brief.plugs")));
+        std::map<std::string, std::size_t> at; // a caution's place
+        std::set<std::string> begun;
+        for (const Step& step : plan_.steps) {
+            if (step.phase == Phase::get_ready || step.stage == "light")
+                continue;
+            SheetBlock one = numbered(block(Kind::step, step.title));
+            one.figure = figure_of(step);
+            const auto warn = [&](const Text& text) {
+                const auto [place, first] =
+                    at.try_emplace(text.id.empty() ? "own " + std::to_string(out.blocks.size())
+                                                   : text.id,
+                                   out.blocks.size());
+                if (first)
+                    out.blocks.push_back(block(Kind::caution, text));
+                std::vector<int>& numbers = out.blocks[place->second].numbers;
+                if (numbers.empty() || numbers.back() != one.number)
+                    numbers.push_back(one.number);
+            };
+            for (const Text& caution : cautions_of(step, begun)) {
+                const std::vector<std::string> together = brief_cautions(caution.id);
+                for (const std::string& id : together)
+                    warn(plain(id));
+                if (together.empty())
+                    warn(caution);
+            }
+            if (step.tape_strips > 0)
+                warn(plain(brief_tape));
+            out.blocks.push_back(std::move(one));
+        }
         return out;
     }
 
@@ -175,12 +287,7 @@ class SheetMaker {
                 continue;
             SheetBlock one = numbered(block(Kind::step, step.title));
             one.figure = figure_of(step);
-            if (!step.caution.empty())
-                one.cautions.push_back(step.caution);
-            if (!step.part.empty() && begun.insert(step.part).second)
-                add_cautions(one.cautions, step.part);
-            if (step.stage == "check")
-                add_cautions(one.cautions, "neck");
+            one.cautions = cautions_of(step, begun);
             // The same words for another part: said once, with their number from then on.
             const auto [said, first] = number_of_.try_emplace(step.body.id, one.number);
             if (first || !step.body.own.empty()) {
@@ -195,6 +302,10 @@ class SheetMaker {
     }
 
     Text then(const Light& light) const {
+        if (brief() && light.then == Light::Then::check_plugs)
+            return plain("sheet.brief.check_plugs");
+        if (brief() && light.then == Light::Then::start_again)
+            return plain("sheet.brief.start_again");
         if (light.then == Light::Then::start_again)
             return plain("sheet.light.start_again");
         if (light.then == Light::Then::call_clinic)
@@ -204,8 +315,9 @@ class SheetMaker {
 
     SheetSection lights() const {
         SheetSection out{plain("sheet.light.title"), {}};
-        out.blocks.push_back(block(
-            Kind::paragraph, with("sheet.light.body", {number(kit_.start.to_light.count())})));
+        out.blocks.push_back(block(Kind::paragraph,
+                                   with(brief() ? "sheet.brief.watch" : "sheet.light.body",
+                                        {number(kit_.start.to_light.count())})));
         std::vector<const Light*> ordered;
         for (const bool recording : {true, false})
             for (const Light& light : kit_.lights)
@@ -234,43 +346,83 @@ class SheetMaker {
 
     SheetSection night() const {
         SheetSection out{plain("sheet.night.title"), {}};
-        out.blocks.push_back(
-            block(Kind::advice, plain("sheet.night.up"), plain("sheet.night.up.advice")));
         const TextArg emergency = code(visit_.clinic.emergency);
-        out.blocks.push_back(
-            block(Kind::advice, plain("night.help.off"), plain("sheet.night.off.advice")));
-        out.blocks.push_back(block(Kind::advice, plain("night.help.light"),
-                                   with("sheet.night.light.advice", {phone()})));
-        out.blocks.push_back(block(Kind::advice, plain("night.help.skin"),
-                                   with("night.help.skin.advice", {emergency})));
-        out.blocks.push_back(block(Kind::advice, plain("night.help.stop"),
-                                   with("night.help.stop.advice", {emergency})));
-        out.blocks.push_back(block(Kind::caution, with("night.watch", {emergency})));
+        const auto add = [&](const char* title, Text full, Text brief_text) {
+            out.blocks.push_back(block(Kind::advice, plain(title),
+                                       brief() ? std::move(brief_text) : std::move(full)));
+        };
+        if (brief()) {
+            out.blocks.push_back(block(Kind::paragraph, plain("bed.line.phone")));
+            out.blocks.push_back(block(Kind::paragraph, plain("bed.line.pets")));
+            add_cautions(out, "bed");
+        }
+        add("sheet.night.up", plain("sheet.night.up.advice"), plain("sheet.brief.up"));
+        add("night.help.off", plain("sheet.night.off.advice"), plain("sheet.brief.off"));
+        add("night.help.light", with("sheet.night.light.advice", {phone()}),
+            with("sheet.brief.light", {phone()}));
+        add("night.help.skin", with("night.help.skin.advice", {emergency}),
+            with("sheet.brief.skin", {emergency}));
+        add("night.help.stop", with("night.help.stop.advice", {emergency}),
+            with("sheet.brief.stop", {emergency}));
+        if (!brief()) // its first page says so
+            out.blocks.push_back(block(Kind::caution, with("night.watch", {emergency})));
         add_cautions(out, "night");
         return out;
     }
 
     SheetSection morning() {
         SheetSection out{plain("sheet.morning.title"), {}};
-        out.blocks.push_back(block(Kind::paragraph, plain("sheet.morning.diary")));
+        out.blocks.push_back(block(
+            Kind::paragraph, plain(brief() ? "sheet.brief.diary" : "sheet.morning.diary")));
         const StartBy by = kit_.start.by;
         const std::string how = "off.stop." + std::string(name_of(by));
+        const auto add = [&](SheetBlock step, std::vector<Text> cautions = {},
+                             Text brief_caution = {}) {
+            step = numbered(std::move(step));
+            if (!brief()) {
+                step.cautions = std::move(cautions);
+                out.blocks.push_back(std::move(step));
+                return;
+            }
+            if (!brief_caution.empty()) {
+                out.blocks.push_back(block(Kind::caution, std::move(brief_caution)));
+                out.blocks.back().numbers = {step.number};
+            }
+            step.body = {};
+            out.blocks.push_back(std::move(step));
+        };
         SheetBlock stop = block(Kind::step, plain(how), plain(how + ".body"));
-        stop.figure = shown(depict_stop(kit_));
-        out.blocks.push_back(numbered(std::move(stop)));
-        if (plan_.tape_strips > 0) {
-            SheetBlock tape = with_figure(
-                block(Kind::step, plain("off.tape.title"), plain("off.tape.body")), "tape_off_low");
-            tape.cautions.push_back(plain("off.tape.caution"));
-            out.blocks.push_back(numbered(std::move(tape)));
-        }
+        stop.figure = shown(depict_stop(kit_, plan_));
+        add(std::move(stop));
+        if (plan_.tape_strips > 0)
+            add(with_figure(block(Kind::step, plain("off.tape.title"), plain("off.tape.body")),
+                            "tape_off_low"),
+                {plain("off.tape.caution")}, plain("sheet.brief.tape_off"));
         SheetBlock rest = block(Kind::step, plain("off.rest.title"), plain("off.rest.body"));
         rest.figure = shown(depict_rest(kit_));
-        out.blocks.push_back(numbered(std::move(rest)));
-        SheetBlock skin =
-            with_figure(block(Kind::step, plain("skin.title"), plain("skin.body")), "skin_look");
-        skin.cautions = {plain("skin.again"), with("skin.hurt.advice", {phone()})};
-        out.blocks.push_back(numbered(std::move(skin)));
+        add(std::move(rest));
+        add(with_figure(block(Kind::step, plain("skin.title"), plain("skin.body")), "skin_look"),
+            {plain("skin.again"), with("skin.hurt.advice", {phone()})},
+            with("sheet.brief.look", {phone()}));
+        return out;
+    }
+
+    /// The list of the bag serves for packing too, but for what is used up.
+    SheetSection brief_pack() const {
+        SheetSection out{plain("pack.title"), {}};
+        if (!visit_.return_by.empty())
+            out.blocks.push_back(
+                block(Kind::paragraph,
+                      with("finished.return", {TextArg{TextArg::Date{visit_.return_by}}})));
+        out.blocks.push_back(block(Kind::paragraph, plain("sheet.brief.pack")));
+        for (const PackedItem& item : kit_.packing) {
+            if (item.comes_back)
+                continue;
+            const Text name = thing(item).title;
+            const TextArg arg = name.own.empty() ? TextArg{TextArg::Word{name.id}}
+                                                 : TextArg{TextArg::Part{name.id, name.own}};
+            out.blocks.push_back(block(Kind::paragraph, with("sheet.brief.stays", {arg})));
+        }
         return out;
     }
 
@@ -334,13 +486,22 @@ class SheetMaker {
 
 } // namespace
 
-Result<Sheet> make_sheet(const Visit& visit, const Kit& kit, const Plan& plan) {
+Result<Sheet> make_sheet(const Visit& visit, const Kit& kit, const Plan& plan,
+                         SheetLength length) {
     if (visit.clinic.phone.empty())
         return Problem{Fault::refused, "no_phone", "/clinic/phone",
                        "the clinic's telephone number is missing; right would be such as 555-0142, "
                        "for a sheet without "
                        "a number does not leave the desk"};
-    return SheetMaker(visit, kit, plan).make();
+    return SheetMaker(visit, kit, plan, length).make();
+}
+
+std::vector<std::string> brief_cautions(const std::string& caution) {
+    std::vector<std::string> out;
+    for (const auto& [one, brief] : said_together)
+        if (one == caution)
+            out.emplace_back(brief);
+    return out;
 }
 
 std::vector<std::string> all_sheet_texts() {
@@ -374,7 +535,27 @@ std::vector<std::string> all_sheet_texts() {
             "sheet.diary.lights_out",
             "sheet.diary.awake",
             "sheet.diary.off",
-            "sheet.diary.hours"};
+            "sheet.diary.hours",
+            "sheet.brief.first.title",
+            "sheet.brief.first",
+            "sheet.brief.belts",
+            "sheet.brief.plugs",
+            "sheet.brief.tape",
+            "sheet.brief.tube",
+            "sheet.brief.cable",
+            "sheet.brief.up",
+            "sheet.brief.off",
+            "sheet.brief.light",
+            "sheet.brief.skin",
+            "sheet.brief.stop",
+            "sheet.brief.diary",
+            "sheet.brief.watch",
+            "sheet.brief.check_plugs",
+            "sheet.brief.start_again",
+            "sheet.brief.tape_off",
+            "sheet.brief.look",
+            "sheet.brief.pack",
+            "sheet.brief.stays"};
 }
 
 std::vector<std::string> figures_of(const Sheet& sheet) {

@@ -24,6 +24,12 @@ struct SheetFigure {
     bool empty() const { return id.empty(); }
 };
 
+/// How much the sheet says. Both can be followed without a tablet, and both have every caution.
+enum class SheetLength {
+    brief, ///< one leaf: each step is its figure and its title, each caution is said once
+    full,  ///< every text of every step
+};
+
 /// One piece of the sheet, read from first to last. What a kind does not use is empty.
 struct SheetBlock {
     enum class Kind {
@@ -34,7 +40,7 @@ struct SheetBlock {
         step,      ///< number, figure, title, body, right, cautions
         advice,    ///< title is what the person would say, body what to do
         light,     ///< the light and what it does (title), what to do then (body)
-        caution,   ///< title, body
+        caution,   ///< title, body, numbers
     };
     Kind kind = Kind::paragraph;
     Text title, body, right;
@@ -42,11 +48,12 @@ struct SheetBlock {
     SheetFigure figure;
     int number = 0; ///< step only, from 1 and through the whole sheet
     int count = 1;  ///< tick only
+    std::vector<int> numbers; ///< caution only: the steps it is about, where it stands among steps
     std::optional<Light> light;
 };
 
 struct SheetSection {
-    Text title;
+    Text title; ///< empty: it goes on with what is before it
     std::vector<SheetBlock> blocks;
 };
 
@@ -77,6 +84,7 @@ struct SheetDiary {
 /// What goes home with the kit, without words: from the same plan, figures and texts as the screen.
 /// What only a tablet does is left out, so that it can be followed without one.
 struct Sheet {
+    SheetLength length = SheetLength::brief;
     std::string code;
     std::string kit_label;
     Clinic clinic;
@@ -88,7 +96,11 @@ struct Sheet {
 };
 
 /// Refused: a visit without the clinic's telephone number.
-Result<Sheet> make_sheet(const Visit& visit, const Kit& kit, const Plan& plan);
+Result<Sheet> make_sheet(const Visit& visit, const Kit& kit, const Plan& plan, SheetLength length);
+
+/// The texts that say a step's caution on a brief sheet, where they stand for all steps with such a
+/// caution: ids, never empty. A caution without such a text is itself on the sheet.
+std::vector<std::string> brief_cautions(const std::string& caution);
 
 /// Every text id of the sheets of all kits that is not among all_step_texts(), for the check that
 /// all are translated.

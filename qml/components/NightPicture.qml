@@ -26,7 +26,9 @@ Item {
         font.family: Theme.family
         font.pixelSize: Theme.small
     }
-    readonly property real longest: lanes.reduce((most, lane) => Math.max(most, metrics.advanceWidth(lane.name ?? "")), 0) * 1.04
+    // A call alone would not be made again when the font comes after the lanes.
+    readonly property real longest: metrics.font.pixelSize !== Theme.small ? 0
+        : lanes.reduce((most, lane) => Math.max(most, metrics.advanceWidth(lane.name ?? "")), 0) * 1.04
     readonly property bool above: Theme.roomy || !Theme.landscape || longest > width * 0.27
     readonly property real nameWide: above ? 0 : Math.max(Math.round(width * 0.12), Math.ceil(longest) + Theme.px(14))
     readonly property real bar: Theme.px(26)

@@ -546,7 +546,7 @@ TEST(Marks, PlugAndPortShowAsManyRidgesAsTheKitSays) {
 TEST(Plugs, TheFigureNamesTheSensorThatTheCableComesFrom) {
     for (const std::string id : {"plug_match", "snap_press"}) {
         for (const std::string& layer : store().layers(id)) {
-            EXPECT_TRUE(layer.starts_with("port_") ||
+            EXPECT_TRUE(layer.starts_with("port_") || layer.starts_with("in_") ||
                         std::count(person_layers.begin(), person_layers.end(), layer) == 1)
                 << id << " " << layer;
         }
@@ -560,7 +560,19 @@ TEST(Plugs, TheFigureNamesTheSensorThatTheCableComesFrom) {
     // The finger clip is the only one that these show.
     for (const std::string id : {"probe_plug", "plug_out"}) {
         EXPECT_THAT(store().layers(id),
-                    ElementsAre("port_0", "port_1", "port_2", "port_3", "port_4"));
+                    ElementsAre("in_0", "in_1", "in_2", "in_3", "in_4", "port_0", "port_1", "port_2",
+                                "port_3", "port_4"));
+    }
+}
+
+TEST(Plugs, ThoseThatAreInAreSeenInTheirPorts) {
+    for (const std::string id : {"plug_match", "snap_press", "probe_plug", "plug_out"}) {
+        std::set<std::string> seen{store().compose(request(id))};
+        for (int ridges = 0; ridges <= 4; ++ridges) {
+            FigureRequest r = request(id);
+            r.parts["in_" + std::to_string(ridges)] = PartState::done;
+            EXPECT_TRUE(seen.insert(store().compose(r)).second) << id << " " << ridges;
+        }
     }
 }
 

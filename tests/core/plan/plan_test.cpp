@@ -145,6 +145,14 @@ TEST_P(PlanOfDemoKit, DrawsWhatAPlugComesFromAndThePortsBesideItsOwn)
         for (const Port& port : kit.ports)
             ports += port.joint == part.plug->joint && !is_tube_port(kit, port) ? 1 : 0;
         EXPECT_EQ(std::count_if(drawn.layers.begin(), drawn.layers.end(), [](const std::string& one) { return one.starts_with("port_"); }), ports) << part.id;
+        // What was plugged into the same row before is seen in it, and nothing that comes later.
+        for (const Part& other : kit.parts) {
+            if (&other == &part || !other.plug || other.plug->joint != part.plug->joint || other.kind == PartKind::nasal_cannula)
+                continue;
+            const bool before = place(plan, other.id + ".plug") < place(plan, part.id + ".plug");
+            EXPECT_EQ(has("in_" + std::to_string(other.mark.ridges)), before) << other.id << " when " << part.id << " goes in";
+        }
+        EXPECT_FALSE(has("in_" + std::to_string(part.mark.ridges))) << part.id;
         // No two plugs of a kit look alike.
         EXPECT_TRUE(seen.insert({drawn.id, drawn.layers}).second) << part.id;
     }
@@ -152,7 +160,7 @@ TEST_P(PlanOfDemoKit, DrawsWhatAPlugComesFromAndThePortsBesideItsOwn)
 
 TEST_P(PlanOfDemoKit, NeverDrawsTheStopAsTheStart)
 {
-    const Depiction stop = depict_stop(kit);
+    const Depiction stop = depict_stop(kit, plan_of(kit));
     for (const Step& step : plan.steps)
         EXPECT_NE(stop.id, step.figure) << step.id;
 }
@@ -163,12 +171,12 @@ TEST(Depict, DrawsEachStopInItsOwnWay)
     std::set<std::string> figures;
     for (const StartBy by : {StartBy::last_plug, StartBy::switch_on, StartBy::set_time}) {
         kit.start.by = by;
-        EXPECT_TRUE(figures.insert(depict_stop(kit).id).second);
+        EXPECT_TRUE(figures.insert(depict_stop(kit, plan_of(kit)).id).second);
     }
     kit.start.by = StartBy::last_plug;
     const Part* clip = kit.part("finger");
     ASSERT_NE(clip, nullptr);
-    EXPECT_EQ(depict_stop(kit).ridges.at("mark-port"), clip->mark.ridges);
+    EXPECT_EQ(depict_stop(kit, plan_of(kit)).ridges.at("mark-port"), clip->mark.ridges);
 }
 
 TEST_P(PlanOfDemoKit, DrawsTheBreathSensorUnderTheTapeWhereOneIsOnTheTube)

@@ -7,7 +7,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <set>
+#include <tuple>
 
 namespace evenfall {
 namespace {
@@ -18,16 +20,22 @@ using testing::ElementsAre;
 
 const std::string assets = EVENFALL_SOURCE_DIR "/assets/";
 
-class SheetOf : public testing::TestWithParam<std::string> {
+/// What holds for both lengths is asked of both.
+class SheetOf : public testing::TestWithParam<std::tuple<std::string, SheetLength>> {
   protected:
     VisitWithKit all = load_visit(assets + "visits/demo.json", {assets + "kits"}).value();
-    void SetUp() override { use(GetParam()); }
+    SheetLength length = std::get<1>(GetParam());
+    bool brief() const { return length == SheetLength::brief; }
+    void SetUp() override { use(std::get<0>(GetParam())); }
     void use(const std::string& kit) {
         all.kit = load_kit(assets + "kits/" + kit + ".json").value();
         all.visit.kit = kit;
     }
     Plan plan() const { return make_plan(all.kit, all.visit.hand).value(); }
-    Sheet sheet() const { return make_sheet(all.visit, all.kit, plan()).value(); }
+    Sheet sheet() const { return sheet(length); }
+    Sheet sheet(SheetLength which) const {
+        return make_sheet(all.visit, all.kit, plan(), which).value();
+    }
 };
 
 std::vector<const SheetBlock*> blocks(const Sheet& sheet, Kind kind) {
@@ -62,7 +70,7 @@ TEST_P(SheetOf, TakingOffIsNotDrawnAsPuttingOnOrGettingUp) {
     std::map<std::string, SheetFigure> of;
     for (const SheetBlock* step : blocks(made, Kind::step))
         of[step->title.id] = step->figure;
-    const Depiction stop = depict_stop(all.kit);
+    const Depiction stop = depict_stop(all.kit, plan());
     const SheetFigure& drawn = of.at("off.stop." + std::string(name_of(all.kit.start.by)));
     EXPECT_EQ(drawn.id, stop.id);
     EXPECT_EQ(drawn.ridges, stop.ridges);
@@ -73,7 +81,7 @@ TEST_P(SheetOf, TakingOffIsNotDrawnAsPuttingOnOrGettingUp) {
 }
 
 TEST_P(SheetOf, WordsThatComeAgainPointToTheStepThatHasThem) {
-    const Sheet made = sheet();
+    const Sheet made = sheet(SheetLength::full);
     const auto steps = blocks(made, Kind::step);
     std::set<std::string> said;
     for (const SheetBlock* step : steps) {
@@ -89,7 +97,7 @@ TEST_P(SheetOf, WordsThatComeAgainPointToTheStepThatHasThem) {
 }
 
 TEST_P(SheetOf, EveryCautionOfThePlanStandsAtItsStep) {
-    const Sheet made = sheet();
+    const Sheet made = sheet(SheetLength::full);
     const Plan whole = plan();
     for (const Step& step : whole.steps) {
         if (step.caution.empty())
@@ -102,6 +110,76 @@ TEST_P(SheetOf, EveryCautionOfThePlanStandsAtItsStep) {
                          std::count(one.cautions.begin(), one.cautions.end(), step.caution) > 0);
         EXPECT_TRUE(found) << step.id;
     }
+}
+
+TEST_P(SheetOf, BriefSaysEachCautionOnceBeforeItsFirstStepAndNamesAll) {
+    const Sheet made = sheet(SheetLength::brief);
+    std::set<std::string> said;
+    int reached = 0;
+    for (const SheetSection& section : made.sections)
+        for (const SheetBlock& one : section.blocks) {
+            EXPECT_TRUE(one.cautions.empty());
+            if (one.kind == Kind::step)
+                reached = one.number;
+            if (one.kind != Kind::caution)
+                continue;
+            EXPECT_TRUE(one.title.id.empty() || said.insert(one.title.id).second) << one.title.id;
+            EXPECT_TRUE(std::is_sorted(one.numbers.begin(), one.numbers.end()));
+            if (!one.numbers.empty()) {
+                EXPECT_EQ(one.numbers[0], reached + 1) << one.title.id;
+            }
+        }
+    // Whoever does a step with a caution, or with tape, finds its number at that caution.
+    const Plan whole = plan();
+    int number = 0;
+    for (const Step& step : whole.steps) {
+        if (step.phase == Phase::get_ready || step.stage == "light")
+            continue;
+        ++number;
+        std::vector<std::string> wanted = brief_cautions(step.caution.id);
+        if (wanted.empty() && !step.caution.empty())
+            wanted = {step.caution.id};
+        if (step.tape_strips > 0)
+            wanted.emplace_back("sheet.brief.tape");
+        for (const std::string& id : wanted) {
+            bool found = false;
+            for (const SheetBlock* one : blocks(made, Kind::caution))
+                found = found || (one->title.id == id &&
+                                  std::count(one->numbers.begin(), one->numbers.end(), number) == 1);
+            EXPECT_TRUE(found) << step.id << " " << id;
+        }
+    }
+}
+
+TEST_P(SheetOf, EveryCautionOfTheFullSheetIsOnTheBriefOne) {
+    std::set<std::string> brief_has;
+    for (const SheetSection& section : sheet(SheetLength::brief).sections)
+        for (const SheetBlock& one : section.blocks) {
+            brief_has.insert(one.title.id);
+            brief_has.insert(one.body.id);
+        }
+    brief_has.insert(sheet(SheetLength::brief).emergency.id);
+    int count = 0;
+    const auto check = [&](const Text& caution) {
+        if (caution.id.empty())
+            return; // of the kit: asked elsewhere
+        ++count;
+        std::vector<std::string> said = brief_cautions(caution.id);
+        if (said.empty())
+            said = {caution.id};
+        for (const std::string& id : said)
+            EXPECT_THAT(brief_has, Contains(id)) << caution.id;
+    };
+    for (const SheetSection& section : sheet(SheetLength::full).sections)
+        for (const SheetBlock& one : section.blocks) {
+            if (one.kind == Kind::caution) {
+                check(one.title);
+                check(one.body);
+            }
+            for (const Text& caution : one.cautions)
+                check(caution);
+        }
+    EXPECT_GE(count, 12);
 }
 
 TEST_P(SheetOf, EveryCautionOfTheKitIsOnIt) {
@@ -127,8 +205,12 @@ TEST_P(SheetOf, BagAndPackingAreTheKits) {
     std::size_t back = 0;
     for (const PackedItem& item : all.kit.packing)
         back += item.comes_back;
-    // All of it, then what comes back, then the sheet itself.
-    EXPECT_EQ(blocks(made, Kind::tick).size(), all.kit.packing.size() + back + 1);
+    // All of it, then what comes back, then the sheet itself; a brief one names what does not.
+    EXPECT_EQ(blocks(made, Kind::tick).size(), all.kit.packing.size() + (brief() ? 0 : back + 1));
+    std::size_t stays = 0;
+    for (const SheetBlock* one : blocks(made, Kind::paragraph))
+        stays += one->title.id == "sheet.brief.stays";
+    EXPECT_EQ(stays, brief() ? all.kit.packing.size() - back : 0);
 }
 
 TEST_P(SheetOf, LightsAreTheKitsWithRecordingFirst) {
@@ -184,7 +266,7 @@ TEST_P(SheetOf, NothingSpeaksOfATablet) {
 
 TEST_P(SheetOf, NoNumberOfTheClinicIsRefused) {
     all.visit.clinic.phone.clear();
-    const Result<Sheet> made = make_sheet(all.visit, all.kit, plan());
+    const Result<Sheet> made = make_sheet(all.visit, all.kit, plan(), length);
     ASSERT_FALSE(made);
     EXPECT_EQ(made.problems()[0].fault, Fault::refused);
     EXPECT_EQ(made.problems()[0].at, "/clinic/phone");
@@ -205,7 +287,13 @@ TEST_P(SheetOf, AllSheetTextsNamesEachTextThatNoScreenHas) {
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Kits, SheetOf, testing::Values("marram", "tern", "heron"));
+INSTANTIATE_TEST_SUITE_P(Kits, SheetOf,
+                         testing::Combine(testing::Values("marram", "tern", "heron"),
+                                          testing::Values(SheetLength::brief, SheetLength::full)),
+                         [](const auto& one) {
+                             return std::get<0>(one.param) +
+                                    (std::get<1>(one.param) == SheetLength::brief ? "_brief" : "");
+                         });
 
 } // namespace
 } // namespace evenfall
