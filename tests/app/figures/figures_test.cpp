@@ -504,7 +504,7 @@ TEST(Mirror, DevicesAndClockwiseTurnsStayAsTheyAre)
     for (const std::string id :
          {"tube_twist", "tube_push", "probe_plug", "switch_slide", "set_time", "light_look",
           "ecg_place", "plug_match", "sensor_snap", "snap_press", "tube_snap", "pouch_close",
-          "leg_left", "leg_right", "switch_off", "plug_out", "stops_itself"}) {
+          "leg_left", "leg_right", "switch_off", "plug_out", "stops_itself", "skin_look"}) {
         FigureRequest r = request(id);
         const std::string right = store().compose(r);
         r.writing_hand = Hand::left;
