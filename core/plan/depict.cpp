@@ -74,6 +74,15 @@ Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
         if (worn != plan.steps.end())
             out.layers.push_back(worn->layer);
     }
+    if (part && part->kind == PartKind::nasal_cannula && step.stage == "tape") {
+        // What sits on the tube by then is seen to stay there.
+        for (const Step& one : plan.steps) {
+            if (one.id == step.id)
+                break;
+            if (one.layer == "breath")
+                out.layers.push_back(one.layer);
+        }
+    }
     return out;
 }
 
@@ -92,6 +101,21 @@ Depiction depict_stop(const Kit& kit, const Plan& plan)
             append(out.layers, plugs_in(kit, plan, part, nullptr));
         }
     }
+    return out;
+}
+
+Depiction depict_rest(const Kit& kit)
+{
+    Depiction out{"rest_off", {}, {}};
+    long belts = 0;
+    for (const Part& part : kit.parts) {
+        belts += part.kind == PartKind::effort_belt ? 1 : 0;
+        if (part.kind == PartKind::breath_sensor)
+            out.layers.push_back("breath");
+    }
+    // One belt is being opened in the drawing.
+    if (belts > 1)
+        out.layers.push_back("belt_abdomen");
     return out;
 }
 

@@ -28,10 +28,13 @@ struct Depiction {
 
 /// The drawing of a step, with the marks of its part. A plug's drawing names the part that its cable
 /// comes from, by that part's layer of the whole person, the ports that stand beside its own
-/// (port_<ridges>) and the plugs that are in them by then (in_<ridges>).
+/// (port_<ridges>) and the plugs that are in them by then (in_<ridges>). The drawing of the tape on the
+/// nose tube has the breath sensor where one is on by then.
 Depiction depict(const Kit& kit, const Plan& plan, const Step& step);
 /// How the recorder is stopped in the morning: never the drawing of its start.
 Depiction depict_stop(const Kit& kit, const Plan& plan);
+/// How the rest comes off in the morning: the kit's further belt and breath sensor lie there too.
+Depiction depict_rest(const Kit& kit);
 
 /// What a light of the recorder looks like: "blinks green twice, then a pause".
 Text light_text(const Light& light);

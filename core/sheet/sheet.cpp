@@ -398,8 +398,9 @@ class SheetMaker {
             add(with_figure(block(Kind::step, plain("off.tape.title"), plain("off.tape.body")),
                             "tape_off_low"),
                 {plain("off.tape.caution")}, plain("sheet.brief.tape_off"));
-        add(with_figure(block(Kind::step, plain("off.rest.title"), plain("off.rest.body")),
-                        "rest_off"));
+        SheetBlock rest = block(Kind::step, plain("off.rest.title"), plain("off.rest.body"));
+        rest.figure = shown(depict_rest(kit_));
+        add(std::move(rest));
         add(with_figure(block(Kind::step, plain("skin.title"), plain("skin.body")), "skin_look"),
             {plain("skin.again"), with("skin.hurt.advice", {phone()})},
             with("sheet.brief.look", {phone()}));

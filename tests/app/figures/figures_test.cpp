@@ -504,7 +504,7 @@ TEST(Mirror, DevicesAndClockwiseTurnsStayAsTheyAre)
     for (const std::string id :
          {"tube_twist", "tube_push", "probe_plug", "switch_slide", "set_time", "light_look",
           "ecg_place", "plug_match", "sensor_snap", "snap_press", "tube_snap", "pouch_close",
-          "leg_left", "leg_right", "switch_off", "plug_out", "stops_itself"}) {
+          "leg_left", "leg_right", "switch_off", "plug_out", "stops_itself", "skin_look"}) {
         FigureRequest r = request(id);
         const std::string right = store().compose(r);
         r.writing_hand = Hand::left;
@@ -636,6 +636,64 @@ TEST(Stopping, LooksUnlikeStarting) {
     };
     EXPECT_TRUE(lit("set_time"));
     EXPECT_FALSE(lit("stops_itself"));
+}
+
+TEST(Stopping, ShowsTheMorning) {
+    for (const std::string id : {"switch_off", "plug_out", "stops_itself", "rest_off", "tape_off_low"}) {
+        EXPECT_NE(read_assets().at(id).find("shape=\"morning\""), std::string::npos) << id;
+    }
+    for (const std::string id : {"switch_slide", "probe_plug", "set_time", "free_cables"}) {
+        EXPECT_EQ(read_assets().at(id).find("shape=\"morning\""), std::string::npos) << id;
+    }
+}
+
+TEST(Stopping, OneWindowIsOnThePageWhereverThePlugStandsAndBesideItsCircle) {
+    // The groups of place "mark-port": a move, and inside it the circle or a window at its own place.
+    for (int n = 0; n <= 4; ++n) {
+        FigureRequest r = request("plug_out");
+        r.ridges = {{"mark-port", n}};
+        const std::string text = store().compose(r);
+        const int step = n == 0 ? 4 : n - 1;
+        const double circle = 136 + 132 * step;
+        std::vector<double> on_page;
+        for (const auto& [first, by] : {std::pair{300.0, 200.0}, std::pair{-740.0, 300.0}}) {
+            std::ostringstream move;
+            move << "<g transform=\"translate(" << by * step << " 0)\">";
+            std::ostringstream own;
+            own << "translate(" << first << " 106)";
+            EXPECT_NE(text.find(own.str()), std::string::npos) << n;
+            if (step > 0) {
+                EXPECT_NE(text.find(move.str()), std::string::npos) << n << " " << move.str();
+            }
+            const double middle = first + by * step;
+            if (middle > -90 && middle < 890) {
+                on_page.push_back(middle);
+            }
+        }
+        ASSERT_EQ(on_page.size(), 1u) << n;
+        EXPECT_GE(on_page[0], 90) << n;
+        EXPECT_LE(on_page[0], 710) << n;
+        EXPECT_GE(std::abs(on_page[0] - circle), 164) << n; // a circle of 92 and half a window
+    }
+}
+
+TEST(Tape, LeavesTheBreathSensorOnTheTube) {
+    EXPECT_THAT(store().layers("cannula_tape"), ElementsAre("breath"));
+    FigureRequest r = request("cannula_tape");
+    const std::string without = store().compose(r);
+    r.parts["breath"] = PartState::done;
+    EXPECT_GT(store().compose(r).size(), without.size());
+    EXPECT_EQ(std::count(person_layers.begin(), person_layers.end(), "breath"), 1);
+}
+
+TEST(Rest, LiesOnTheTableAsTheKitHasIt) {
+    EXPECT_THAT(store().layers("rest_off"), ElementsAre("belt_abdomen", "breath"));
+    std::set<std::string> seen{store().compose(request("rest_off"))};
+    for (const std::string& layer : store().layers("rest_off")) {
+        FigureRequest r = request("rest_off");
+        r.parts[layer] = PartState::done;
+        EXPECT_TRUE(seen.insert(store().compose(r)).second) << layer;
+    }
 }
 
 TEST(Marks, AreOnEveryFigureThatHasASlotForThem)

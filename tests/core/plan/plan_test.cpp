@@ -179,6 +179,37 @@ TEST(Depict, DrawsEachStopInItsOwnWay)
     EXPECT_EQ(depict_stop(kit, plan_of(kit)).ridges.at("mark-port"), clip->mark.ridges);
 }
 
+TEST_P(PlanOfDemoKit, DrawsTheBreathSensorUnderTheTapeWhereOneIsOnTheTube)
+{
+    const auto is_breath = [](const Part& part) { return part.kind == PartKind::breath_sensor; };
+    const bool breath = std::any_of(kit.parts.begin(), kit.parts.end(), is_breath);
+    for (const Step& step : plan.steps) {
+        const Depiction drawn = depict(kit, plan, step);
+        if (step.figure == "cannula_tape") {
+            const std::vector<std::string> wanted = breath ? std::vector<std::string>{"breath"} : std::vector<std::string>{};
+            EXPECT_EQ(drawn.layers, wanted) << step.id;
+        }
+    }
+    // A sensor that would only come after the tape is not yet to be seen.
+    Plan later = plan;
+    const auto placed = std::find_if(later.steps.begin(), later.steps.end(), [](const Step& one) { return one.layer == "breath"; });
+    if (placed != later.steps.end()) {
+        std::rotate(placed, placed + 1, later.steps.end());
+        const auto tape = std::find_if(later.steps.begin(), later.steps.end(), [](const Step& one) { return one.figure == "cannula_tape"; });
+        ASSERT_NE(tape, later.steps.end());
+        EXPECT_TRUE(depict(kit, later, *tape).layers.empty());
+    }
+}
+
+TEST_P(PlanOfDemoKit, DrawsWhatElseComesOffInTheMorning)
+{
+    const auto parts = [&](PartKind kind) { return std::count_if(kit.parts.begin(), kit.parts.end(), [&](const Part& part) { return part.kind == kind; }); };
+    const Depiction rest = depict_rest(kit);
+    EXPECT_EQ(rest.id, "rest_off");
+    EXPECT_EQ(std::count(rest.layers.begin(), rest.layers.end(), "breath"), parts(PartKind::breath_sensor));
+    EXPECT_EQ(std::count(rest.layers.begin(), rest.layers.end(), "belt_abdomen"), parts(PartKind::effort_belt) > 1 ? 1 : 0);
+}
+
 TEST_P(PlanOfDemoKit, DrawsAMirrorRoundThePersonAtTheCheckAlone)
 {
     for (const Step& step : plan.steps) {

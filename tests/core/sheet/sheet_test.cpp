@@ -75,7 +75,9 @@ TEST_P(SheetOf, TakingOffIsNotDrawnAsPuttingOnOrGettingUp) {
     EXPECT_EQ(drawn.id, stop.id);
     EXPECT_EQ(drawn.ridges, stop.ridges);
     EXPECT_EQ(drawn.layers, stop.layers);
-    EXPECT_EQ(of.at("off.rest.title").id, "rest_off");
+    const Depiction rest = depict_rest(all.kit);
+    EXPECT_EQ(of.at("off.rest.title").id, rest.id);
+    EXPECT_EQ(of.at("off.rest.title").layers, rest.layers);
 }
 
 TEST_P(SheetOf, WordsThatComeAgainPointToTheStepThatHasThem) {
