@@ -3,7 +3,6 @@
 #include "plan/depict.h"
 
 #include <algorithm>
-#include <iterator>
 
 namespace evenfall {
 namespace {
@@ -16,38 +15,40 @@ std::map<std::string, int> marks(const Part& part)
     return {{"mark", ridges}, {"mark-plug", ridges}, {"mark-port", ridges}};
 }
 
-/// The ports in one row with this plug's own: joined in the same way, so that they could be mistaken
-/// for it. The stub of the nose tube stands apart and takes no plug.
-std::vector<std::string> ports_beside(const Kit& kit, Joint joint)
+bool takes_tube(const Kit& kit, const Port& port)
 {
-    std::vector<std::string> layers;
-    for (const Port& port : kit.ports) {
-        const bool tube = std::any_of(kit.parts.begin(), kit.parts.end(), [&](const Part& part) {
-            return part.kind == PartKind::nasal_cannula && part.plug && part.plug->port == port.id;
-        });
-        if (port.joint == joint && !tube)
-            layers.push_back("port_" + std::to_string(port.mark.ridges));
-    }
-    return layers;
+    return std::any_of(kit.parts.begin(), kit.parts.end(), [&](const Part& part) {
+        return part.kind == PartKind::nasal_cannula && part.plug && part.plug->port == port.id;
+    });
 }
 
-/// The plugs of that row that are in by then: before `step`, or all but this part's own.
-std::vector<std::string> plugs_in(const Kit& kit, const Plan& plan, const Part& part, const Step* step)
+/// The ports that could be mistaken for this plug's own, and the plugs that are in them by then: before
+/// `step`, or all but this part's own. In one row with it are those that are joined in the same way
+/// (port_N, in_N); behind a row of plugs that snap the other row is seen (back, back_N, backin_N). The
+/// stub of the nose tube stands apart and takes no plug.
+std::vector<std::string> ports_seen(const Kit& kit, const Plan& plan, const Part& part, const Step* step)
 {
     std::vector<std::string> layers;
+    const Joint joint = part.plug->joint;
+    const auto add = [&](const char* own, const char* behind, Joint of, const Mark& mark) {
+        if (of == joint)
+            layers.push_back(own + std::to_string(mark.ridges));
+        else if (joint == Joint::snap)
+            layers.push_back(behind + std::to_string(mark.ridges));
+    };
+    for (const Port& port : kit.ports)
+        if (!takes_tube(kit, port))
+            add("port_", "back_", port.joint, port.mark);
+    if (std::any_of(layers.begin(), layers.end(), [](const std::string& one) { return one.starts_with("back_"); }))
+        layers.push_back("back");
     for (const Step& one : plan.steps) {
         if (step && one.id == step->id)
             break;
         const Part* other = kit.part(one.part);
-        if (one.stage == "plug" && other != &part && other->kind != PartKind::nasal_cannula && other->plug->joint == part.plug->joint)
-            layers.push_back("in_" + std::to_string(other->mark.ridges));
+        if (one.stage == "plug" && other != &part && other->kind != PartKind::nasal_cannula)
+            add("in_", "backin_", other->plug->joint, other->mark);
     }
     return layers;
-}
-
-void append(std::vector<std::string>& to, std::vector<std::string> more)
-{
-    to.insert(to.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
 }
 
 } // namespace
@@ -68,8 +69,7 @@ Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
                 out.layers.push_back(one.layer);
     }
     if (part && part->plug && step.stage == "plug" && part->kind != PartKind::nasal_cannula) {
-        out.layers = ports_beside(kit, part->plug->joint);
-        append(out.layers, plugs_in(kit, plan, *part, &step));
+        out.layers = ports_seen(kit, plan, *part, &step);
         const auto worn = std::find_if(plan.steps.begin(), plan.steps.end(), [&](const Step& one) { return one.part == part->id && !one.layer.empty(); });
         if (worn != plan.steps.end())
             out.layers.push_back(worn->layer);
@@ -97,8 +97,7 @@ Depiction depict_stop(const Kit& kit, const Plan& plan)
     for (const Part& part : kit.parts) {
         if (part.kind == PartKind::finger_probe && part.plug) {
             out.ridges = marks(part);
-            out.layers = ports_beside(kit, part.plug->joint);
-            append(out.layers, plugs_in(kit, plan, part, nullptr));
+            out.layers = ports_seen(kit, plan, part, nullptr);
         }
     }
     return out;

@@ -28,7 +28,7 @@ struct Depiction {
 
 /// The drawing of a step, with the marks of its part. A plug's drawing names the part that its cable
 /// comes from, by that part's layer of the whole person, the ports that stand beside its own
-/// (port_<ridges>) and the plugs that are in them by then (in_<ridges>). The drawing of the tape on the
+/// (port_<ridges>) and the plugs that are in them by then (in_<ridges>), and a second row behind. The drawing of the tape on the
 /// nose tube has the breath sensor where one is on by then.
 Depiction depict(const Kit& kit, const Plan& plan, const Step& step);
 /// How the recorder is stopped in the morning: never the drawing of its start.

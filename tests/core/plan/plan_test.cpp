@@ -153,6 +153,14 @@ TEST_P(PlanOfDemoKit, DrawsWhatAPlugComesFromAndThePortsBesideItsOwn)
             EXPECT_EQ(has("in_" + std::to_string(other.mark.ridges)), before) << other.id << " when " << part.id << " goes in";
         }
         EXPECT_FALSE(has("in_" + std::to_string(part.mark.ridges))) << part.id;
+        // So is the other row, behind one whose plugs snap: the same ridges there are another port.
+        for (const Part& other : kit.parts) {
+            if (!other.plug || other.plug->joint == part.plug->joint || other.kind == PartKind::nasal_cannula || part.plug->joint != Joint::snap)
+                continue;
+            const bool before = place(plan, other.id + ".plug") < place(plan, part.id + ".plug");
+            EXPECT_TRUE(has("back") && has("back_" + std::to_string(other.mark.ridges))) << other.id << " when " << part.id << " goes in";
+            EXPECT_EQ(has("backin_" + std::to_string(other.mark.ridges)), before) << other.id << " when " << part.id << " goes in";
+        }
         // No two plugs of a kit look alike.
         EXPECT_TRUE(seen.insert({drawn.id, drawn.layers}).second) << part.id;
     }
