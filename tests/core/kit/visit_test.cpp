@@ -170,29 +170,13 @@ TEST(Visit, NamesItsOwnFault_BeforeAnyKitIsLookedFor)
     EXPECT_EQ(problems[0].at, "/nights");
 }
 
-/// The program is in that folder for a while.
-class InFolder {
-  public:
-    explicit InFolder(const std::filesystem::path& folder) { std::filesystem::current_path(folder); }
-    ~InFolder()
-    {
-        std::error_code ignored;
-        std::filesystem::current_path(before_, ignored);
-    }
-    InFolder(const InFolder&) = delete;
-    InFolder& operator=(const InFolder&) = delete;
-
-  private:
-    std::filesystem::path before_ = std::filesystem::current_path();
-};
-
 TEST(Visit, FindsItsKit_WhenItIsNamedWithoutAFolder)
 {
     ScratchFolder folder;
     for (const char* sub : {"visits", "kits"})
         std::filesystem::create_directory(folder / sub);
     write(folder / "visits/one.json", demo_json());
-    const InFolder here(folder / "visits");
+    const test::InFolder here(folder / "visits");
     EXPECT_EQ(load_visit("one.json", {}).problems()[0].code, "missing_kit");
     for (const char* where : {"visits", "kits"}) {
         const std::filesystem::path kit = folder / where / "marram.json";
