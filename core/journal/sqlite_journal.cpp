@@ -28,11 +28,11 @@ Problem problem_of(int code, const std::string& detail)
         word = "disk_full";
     else if (primary == SQLITE_READONLY || primary == SQLITE_CANTOPEN || primary == SQLITE_PERM)
         word = "read_only";
-    else if (primary == SQLITE_BUSY || primary == SQLITE_LOCKED)
+    else if (primary == SQLITE_BUSY) // SQLITE_LOCKED would be a conflict of our own
         word = "second_copy";
     else if (primary == SQLITE_CORRUPT || primary == SQLITE_NOTADB)
         word = "damaged";
-    else if (code == SQLITE_IOERR_FSYNC || code == SQLITE_IOERR_DIR_FSYNC)
+    else if (code == SQLITE_IOERR_FSYNC) // a folder SQLite syncs only with synchronous=EXTRA
         word = "sync";
     return {Fault::io, word, "", "journal: " + detail + " (SQLite " + std::to_string(code) + ": " + sqlite3_errstr(code) + ")"};
 }
@@ -235,11 +235,8 @@ class SqliteJournal final : public Journal {
             return problem_of(code, "cannot be checked");
         // A page that cannot be read now may be sound: that is told as what it is.
         constexpr std::string_view unread = "error code=";
-        if (const std::size_t at = check->find(unread); at != std::string::npos) {
-            const int why = std::atoi(check->c_str() + at + unread.size());
-            if ((why & 0xff) != SQLITE_CORRUPT)
-                return problem_of(why, "cannot be checked");
-        }
+        if (const std::size_t at = check->find(unread); at != std::string::npos)
+            return problem_of(std::atoi(check->c_str() + at + unread.size()), "cannot be checked");
         if (*check != "ok")
             return Problem{Fault::io, "damaged", "", "journal: " + *check};
         code = read_rows(db_, entries_);
@@ -328,7 +325,7 @@ class SqliteJournal final : public Journal {
         const std::optional<std::string> found = db_.ask("PRAGMA user_version", code);
         if (!found)
             return problem_of(code, "cannot be read");
-        if (std::atoll(found->c_str()) > version) // SQLite gives a whole number of 32 bits
+        if (std::atoi(found->c_str()) > version) // SQLite gives a whole number of 32 bits
             return Problem{Fault::io, "newer", "", "journal: written by a later version (" + *found + "); right would be that version, or an empty data folder"};
         return Done{};
     }
@@ -406,9 +403,9 @@ Status create_private(const std::filesystem::path& file)
     const int fd = ::open(file.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, 0600);
     if (std::error_code ignored; fd < 0 && errno == EEXIST && !std::filesystem::is_symlink(file, ignored))
         return Done{};
-    if (fd < 0) {
-        Problem problem = io_problem("cannot open", file, errno);
-        problem.code = errno == ENOSPC ? "disk_full" : "read_only";
+    if (const int reason = errno; fd < 0) {
+        Problem problem = io_problem("cannot open", file, reason);
+        problem.code = reason == ENOSPC ? "disk_full" : "read_only";
         return problem;
     }
     ::close(fd);

@@ -159,13 +159,13 @@ void refuse_twins(const std::vector<T>& all, const std::string& at, Id id_of, Pr
 {
     std::set<std::string> seen;
     for (size_t i = 0; i < all.size(); ++i) {
-        if (!id_of(all[i]).empty() && !seen.insert(id_of(all[i])).second)
+        if (!seen.insert(id_of(all[i])).second)
             problems.push_back({Fault::refused, "duplicate_id", pointer(pointer(at, i), "id"),
                                 "\"" + id_of(all[i]) + "\" is used twice; right would be an id of its own"});
     }
 }
 
-/// What the form cannot say: whether the things named fit each other.
+/// What the form cannot say: whether the things named fit each other. The form is right: each has its id.
 class Fitting {
   public:
     Fitting(const Kit& kit, Problems& problems) : kit_(kit), problems_(problems) {}
@@ -222,7 +222,7 @@ class Fitting {
                 refuse("missing_part", pointer(pointer(at, "after"), i),
                        "there is no part \"" + part.after[i] + "\"; right would be the id of one");
         }
-        if (part.plug && !part.plug->port.empty())
+        if (part.plug)
             plug(part, at);
     }
 
@@ -297,7 +297,7 @@ class Fitting {
         for (const Part& part : kit_.parts) {
             const bool packed = std::any_of(kit_.packing.begin(), kit_.packing.end(),
                                             [&part](const PackedItem& one) { return one.part == part.id; });
-            if (!packed && !part.id.empty())
+            if (!packed)
                 refuse("not_packed", "/packing",
                        "part \"" + part.id + "\" is not on the packing list; right would be one line for each part");
         }

@@ -294,7 +294,7 @@ Result<VisitWithKit> load_visit(const std::filesystem::path& file,
     if (!visit)
         return visit.problems();
 
-    const std::filesystem::path home = file.has_parent_path() ? file.parent_path() : ".";
+    const std::filesystem::path home = file.parent_path(); // empty: the folder that the program is in
     std::vector<std::filesystem::path> folders{home, home / ".." / "kits"};
     folders.insert(folders.end(), kit_folders.begin(), kit_folders.end());
     for (const std::filesystem::path& folder : folders) {

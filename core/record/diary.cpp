@@ -38,6 +38,12 @@ Json start_json(const DiaryStart& start)
                 {"origin", origin_word(Origin::derived)}};
 }
 
+std::string evening_text(const DiaryStart& start)
+{
+    const LocalTime local{start.at.time_since_epoch() + start.offset};
+    return format_date(LocalTime(std::chrono::local_days(evening_of(local)).time_since_epoch()));
+}
+
 /// What follows from the night: its estimate, or its open contradictions. One of the two is empty.
 struct Consequences {
     Json estimate;
@@ -207,9 +213,12 @@ class DiaryReader {
         if (!problems_.empty())
             return problems_;
 
-        compare(*evening, marked(*diary_evening_or_empty(), Origin::derived), "/evening");
-        if (const Result<DiaryStart> begin = diary_start(diary_))
+        if (const Result<DiaryStart> begin = diary_start(diary_)) {
+            compare(*evening, marked(evening_text(*begin), Origin::derived), "/evening");
             compare(*start, start_json(*begin), "/start");
+        } else {
+            problems_ = begin.problems(); // there was none before
+        }
         Consequences derived = derive(diary_.night, checked_ == Derived::all_checked);
         if (checked_ == Derived::chance_as_written && estimate)
             take_chance(*estimate, derived.estimate);
@@ -230,20 +239,9 @@ class DiaryReader {
     static void take_chance(const Json& given, Json& derived)
     {
         const Json::json_pointer at("/needed/chance_enough");
-        if (given.is_object() && given.contains("needed") && given["needed"].is_object() && given.contains(at) &&
-            given[at].is_number() && given[at].get<double>() >= 0 && given[at].get<double>() <= 1 &&
+        if (given.contains(at) && given[at].is_number() && given[at].get<double>() >= 0 && given[at].get<double>() <= 1 &&
             derived.contains("needed") && !derived["needed"].empty())
             derived["needed"]["chance_enough"] = given[at];
-    }
-
-    std::optional<std::string> diary_evening_or_empty()
-    {
-        const Result<std::string> evening = diary_evening(diary_);
-        if (evening)
-            return *evening;
-        for (const Problem& problem : evening.problems())
-            problems_.push_back(problem);
-        return "";
     }
 
     void compare(const Json& given, const Json& derived, const std::string& at)
@@ -622,8 +620,7 @@ Result<std::string> diary_evening(const Diary& diary)
     const Result<DiaryStart> start = diary_start(diary);
     if (!start)
         return start.problems();
-    const LocalTime local{start->at.time_since_epoch() + start->offset};
-    return format_date(LocalTime(std::chrono::local_days(evening_of(local)).time_since_epoch()));
+    return evening_text(*start);
 }
 
 Result<std::string> record_name(const Diary& diary)
@@ -675,8 +672,7 @@ Result<std::string> diary_to_json(const Diary& diary)
     if (!problems.empty())
         return problems;
     const Result<DiaryStart> start = diary_start(diary);
-    const Result<std::string> evening = diary_evening(diary);
-    if (!start || !evening)
+    if (!start)
         return start.problems();
     const Night& night = diary.night;
     const char* reported = origin_word(Origin::reported);
@@ -684,7 +680,7 @@ Result<std::string> diary_to_json(const Diary& diary)
     Json json;
     json["format"] = format_name;
     json["visit"] = Json{{"code", diary.of.code}, {"night", diary.of.night}, {"origin", reported}};
-    json["evening"] = marked(*evening, Origin::derived);
+    json["evening"] = marked(evening_text(*start), Origin::derived);
     json["start"] = start_json(*start);
     if (diary.kit)
         json["kit"] =

@@ -342,7 +342,7 @@ class EdfReader {
         // No exponents, no "inf", no "nan".
         const bool shaped = digits.find_first_not_of("+-.0123456789") == std::string::npos;
         const auto [stop, error] = std::from_chars(begin, end, value);
-        if (!shaped || error != std::errc() || stop != end) {
+        if (!shaped || error != std::errc() || stop != end || digits.starts_with("+-")) {
             fault(at, "bad_number",
                   "\"" + digits + "\" for the " + name + "; right would be a decimal number");
             return 0;
@@ -398,10 +398,11 @@ class EdfReader {
     {
         const std::size_t at = at_;
         const double length = decimal(8, "duration of a data record");
-        if (length < 0 || length > 1e9) {
+        if (length < 0) {
             fault(at, "bad_number", "right would be a duration from 0");
             return;
         }
+        // Eight digits at most: in microseconds too it is far from the end of what a Span can hold.
         header_.record_duration = Span(static_cast<Span::rep>(length * 1e6 + 0.5));
     }
 
@@ -458,8 +459,9 @@ class EdfReader {
                   "\"" + header_.patient + "\"; right would be: code sex dd-MMM-yyyy name");
         const std::string known = "Startdate " + long_date(calendar(header_.start)) + " ";
         // Where the date itself is faulty there is nothing to compare with.
-        if (words(header_.recording) < 5 || (start_read_ && !header_.recording.starts_with(known) &&
-                                             !header_.recording.starts_with("Startdate X ")))
+        if (words(header_.recording) < 5 || header_.recording.find("  ") != std::string::npos ||
+            (start_read_ && !header_.recording.starts_with(known) &&
+             !header_.recording.starts_with("Startdate X ")))
             fault(88, "bad_identification",
                   "\"" + header_.recording + "\"; right would be: " + known +
                       "code technician equipment");

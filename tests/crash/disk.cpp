@@ -70,7 +70,12 @@ int sync(sqlite3_file* file, int flags)
 }
 
 int file_size(sqlite3_file* file, sqlite3_int64* size) { return methods(file)->xFileSize(of(file)->real, size); }
-int lock(sqlite3_file* file, int level) { return methods(file)->xLock(of(file)->real, level); }
+int lock(sqlite3_file* file, int level)
+{
+    if (disk->fails(Disk::Call::lock))
+        return SQLITE_PERM; // SQLite's unix VFS makes it of EPERM
+    return methods(file)->xLock(of(file)->real, level);
+}
 int unlock(sqlite3_file* file, int level) { return methods(file)->xUnlock(of(file)->real, level); }
 int check_lock(sqlite3_file* file, int* out) { return methods(file)->xCheckReservedLock(of(file)->real, out); }
 int control(sqlite3_file* file, int op, void* word)

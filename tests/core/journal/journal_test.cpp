@@ -465,6 +465,75 @@ TEST_F(JournalFile, NeverGivesBackAnUntrueEntry_WhereverTheFileIsDamaged)
     }
 }
 
+TEST_F(JournalFile, IsBroughtBack_WhenItIsNamedWithoutAFolder)
+{
+    written(120);
+    const std::string sound = bytes_of(file);
+    overwrite(file, sound.find(note(60)), "NOTE");
+    const std::string damaged = bytes_of(file);
+    const test::InFolder here(folder.path());
+    const Result<Opened> result = open_journal("journal.db");
+    ASSERT_TRUE(result.ok()) << test::all_told(result.problems());
+    EXPECT_EQ(result->set_aside, "journal-damaged-1.db");
+    EXPECT_EQ(bytes_of(folder / "journal-damaged-1.db"), damaged);
+    EXPECT_EQ(result->journal->entries(), expected(59));
+}
+
+TEST_F(JournalFile, IsSetAside_WhenAnotherProgramWroteIt)
+{
+    const std::string song = "CREATE TABLE song (name TEXT)", entry = "CREATE TABLE entry (number INTEGER)", mark = "PRAGMA application_id=77;";
+    int n = 0;
+    for (const auto& [sql, table] : {std::pair(song, song), std::pair(mark, std::string()), std::pair(mark + entry, entry)}) {
+        const std::filesystem::path foreign = folder / (std::to_string(++n) + ".db");
+        pragma(foreign, sql);
+        const Result<Opened> result = open_journal(foreign);
+        ASSERT_TRUE(result.ok()) << sql << test::all_told(result.problems());
+        ASSERT_FALSE(result->set_aside.empty()) << sql;
+        EXPECT_EQ(pragma(result->set_aside, "SELECT group_concat(sql) FROM sqlite_schema"), table) << "what it holds is there";
+        EXPECT_EQ(result->brought_back, 0u) << sql;
+        append(*result->journal, 1, 3);
+        EXPECT_EQ(result->journal->entries(), expected(3));
+    }
+}
+
+TEST_F(JournalFile, IsLeftWhereItIs_WhenNoNameIsFreeToSetItAside)
+{
+    written(5);
+    overwrite(file, bytes_of(file).find(note(3)), "NOTE");
+    const std::string damaged = bytes_of(file);
+    for (int n = 1; n < 1000; ++n)
+        std::ofstream(folder / ("journal-damaged-" + std::to_string(n) + ".db")) << n;
+    EXPECT_EQ(code_of(file), "io");
+    EXPECT_EQ(bytes_of(file), damaged);
+    std::filesystem::remove(folder / "journal-damaged-500.db");
+    const Result<Opened> result = open_journal(file);
+    ASSERT_TRUE(result.ok()) << test::all_told(result.problems());
+    EXPECT_EQ(result->set_aside, folder / "journal-damaged-500.db");
+    EXPECT_EQ(bytes_of(result->set_aside), damaged);
+    EXPECT_EQ(result->journal->entries(), expected(2));
+}
+
+TEST_F(JournalFile, IsLeftAsItIs_WhenNoCopyOfADamagedOneCanBeMade)
+{
+    written(5);
+    overwrite(file, bytes_of(file).find(note(3)), "NOTE");
+    const std::string damaged = bytes_of(file);
+    std::filesystem::create_directories(folder / "journal.db.salvage" / "full");
+    EXPECT_EQ(code_of(file), "io");
+    EXPECT_EQ(bytes_of(file), damaged);
+    std::filesystem::remove_all(folder / "journal.db.salvage");
+    EXPECT_EQ(recovered(5).brought_back, 2u);
+}
+
+TEST_F(JournalFile, IsRefused_WhereSqliteWouldKeepItInMemory)
+{
+    const test::InFolder here(folder.path());
+    const Problems problems = open_journal(":memory:").problems();
+    ASSERT_EQ(problems.size(), 1u);
+    EXPECT_EQ(problems[0].code, "io");
+    EXPECT_NE(problems[0].text.find("gave \"memory\""), std::string::npos) << problems[0].text;
+}
+
 // Where it cannot be written.
 
 TEST_F(JournalFile, SaysReadOnly_WhenTheFolderCannotBeWritten)

@@ -96,6 +96,7 @@ TEST(NightState, KnowsWhenTheRecorderWasStarted_ByItsSwitchOrItsLastPlug)
     Story plugged = begun();
     plugged.tell(20, kinds::step, "finger.plug");
     EXPECT_EQ(replay(plugged.entries(), "finger.plug").started_at, minute(20));
+    EXPECT_EQ(replay(plugged.entries(), "cannula.plug").started_at, std::nullopt) << "another plug";
     EXPECT_EQ(replay(plugged.entries()).started_at, std::nullopt);
 }
 
@@ -217,6 +218,145 @@ TEST(NightState, PassesOverKindsOfALaterVersion)
     const NightState state = replay(story.entries());
     EXPECT_EQ(state.page, "bag");
     EXPECT_TRUE(state.notes.empty());
+}
+
+TEST(NightState, PassesOverWhatIsNotAsItShouldBe_WhenTheNightBegins)
+{
+    for (const char* value : {"", "null", "[2]", "{", R"({"kit":"marram"})", R"({"night":"2"})", R"({"night":2.5})"}) {
+        Story story;
+        story.tell(0, kinds::night, "SM-0417", value);
+        const NightState state = replay(story.entries());
+        EXPECT_TRUE(state.begun) << value;
+        EXPECT_EQ(state.code, "SM-0417") << value;
+        EXPECT_EQ(state.night, 0) << value;
+        EXPECT_EQ(state.paper, std::nullopt) << value;
+    }
+}
+
+TEST(NightState, KnowsWhoTypesItInFromPaper)
+{
+    const auto paper_of = [](const char* value) {
+        Story story;
+        story.tell(0, kinds::night, "SM-0417", value);
+        return replay(story.entries()).paper;
+    };
+    EXPECT_EQ(paper_of(R"({"night":2,"paper":{"by":"nurse","evening":"2026-11-03"}})"), (PaperNight{"nurse", "2026-11-03"}));
+    EXPECT_EQ(paper_of(R"({"night":2,"paper":{"by":5}})"), (PaperNight{"", ""})) << "on paper all the same";
+    EXPECT_EQ(paper_of(R"({"night":2,"paper":"nurse"})"), std::nullopt);
+    EXPECT_EQ(paper_of(R"({"night":2})"), std::nullopt);
+}
+
+TEST(NightState, TakesBackATick_OfTheListThatIsMeant)
+{
+    const std::set<std::string> ticked{"finger"};
+    const auto left = [](const char* list) {
+        Story more = begun();
+        more.tell(1, kinds::item, "finger").tell(2, kinds::check, "finger").tell(3, kinds::packed, "finger");
+        more.tell(4, kinds::not_yet, "finger", list);
+        return replay(more.entries());
+    };
+    EXPECT_TRUE(left("\"item\"").items.empty());
+    EXPECT_EQ(left("\"item\"").checked, ticked);
+    EXPECT_EQ(left("\"item\"").packed, ticked);
+    EXPECT_TRUE(left("\"check\"").checked.empty());
+    EXPECT_EQ(left("\"check\"").items, ticked);
+    EXPECT_EQ(left("\"check\"").packed, ticked);
+    EXPECT_TRUE(left("\"packed\"").packed.empty());
+    EXPECT_EQ(left("\"packed\"").items, ticked);
+    EXPECT_EQ(left("\"packed\"").checked, ticked);
+}
+
+TEST(NightState, KeepsWhenEachTaskOfTheSignalCheckBeganAndEnded)
+{
+    Story story = begun();
+    story.tell(29, kinds::signal, "breathe", R"("done")");
+    EXPECT_TRUE(replay(story.entries()).signal_notes.empty()) << "what never began does not end";
+    story.tell(30, kinds::signal, "breathe", R"("started")").tell(31, kinds::signal, "cough", R"("done")");
+    EXPECT_EQ(replay(story.entries()).signal_notes, (std::vector<SignalNote>{{"breathe", minute(30), std::nullopt}}));
+    story.tell(32, kinds::signal, "breathe", R"("done")").tell(33, kinds::signal, "cough", R"("started")");
+    story.tell(34, kinds::signal, "cough", R"("skipped")");
+    EXPECT_EQ(replay(story.entries()).signal_notes,
+              (std::vector<SignalNote>{{"breathe", minute(30), minute(32)}, {"cough", minute(33), minute(34)}}));
+}
+
+TEST(NightState, KeepsTheBuildAndTheSkinHalfAnHourLater)
+{
+    Story story = begun();
+    story.tell(1, kinds::build, "broad").tell(541, kinds::skin, "sore").tell(571, kinds::skin_again, "fine");
+    const NightState state = replay(story.entries());
+    EXPECT_EQ(state.build, "broad");
+    EXPECT_EQ(state.skin, "sore");
+    EXPECT_EQ(state.skin_at, minute(541));
+    EXPECT_EQ(state.skin_again, "fine");
+}
+
+TEST(NightState, IsBeingAmended_UntilItsNextRecordIsWritten)
+{
+    Story story = begun();
+    story.tell(545, kinds::record, "SM-0417_night-2_2026-11-03").tell(600, kinds::amend, "nurse", R"("misheard")");
+    NightState state = replay(story.entries());
+    EXPECT_TRUE(state.amending);
+    EXPECT_EQ(state.amendments, (std::vector<AmendInHand>{{"nurse", "misheard", minute(600), 3}}));
+    story.tell(610, kinds::record, "SM-0417_night-2_2026-11-03_amended-1");
+    EXPECT_FALSE(replay(story.entries()).amending);
+    story.tell(620, kinds::amend, "doctor", "5");
+    state = replay(story.entries());
+    EXPECT_TRUE(state.amending);
+    ASSERT_EQ(state.amendments.size(), 2u);
+    EXPECT_EQ(state.amendments[1], (AmendInHand{"doctor", "", minute(620), 5})) << "a reason that is no text is none";
+}
+
+TEST(NightState, IsGivenUp_OnlyWhenThatIsSaid)
+{
+    Story story = begun();
+    EXPECT_FALSE(replay(story.entries()).given_up);
+    story.tell(90, kinds::given_up);
+    EXPECT_TRUE(replay(story.entries()).given_up);
+}
+
+TEST(NightState, NamesNoPart_WhenItIsNotSaidWhichCameOff)
+{
+    Story story = begun();
+    story.tell(100, kinds::off);
+    const NightState state = replay(story.entries());
+    EXPECT_TRUE(state.off_now().empty());
+    EXPECT_EQ(state.notes, (std::vector<NightNote>{{2, "off", "", minute(100)}}));
+}
+
+TEST(NightState, HasADraft_OnlyOfTheQuestionThatWasBegun)
+{
+    Story story = begun();
+    story.tell(500, kinds::draft, "lights_out", R"("22:05")");
+    const NightState state = replay(story.entries());
+    ASSERT_NE(state.draft("lights_out"), nullptr);
+    EXPECT_EQ(*state.draft("lights_out"), Json("22:05"));
+    EXPECT_EQ(state.draft("lights_on"), nullptr);
+}
+
+/// The program was opened again so many minutes into the evening, under this boot.
+Stamp opened_at(double minutes, const char* boot) { return test::stamp_at(minutes * 60, boot); }
+
+TEST(NightState, HasAGap_WhenTheMachineStartedAgainInTheNight)
+{
+    Story story = begun();
+    story.tell(60, kinds::lights_out).tell(200, kinds::awake).tell(opened_at(230, "boot-2"), kinds::opened);
+    EXPECT_EQ(replay(story.entries()).gaps, (std::vector<TimeRange>{{minute(200), minute(230)}}));
+}
+
+TEST(NightState, HasNoGap_OutsideTheNightOrUnderTheSameBoot)
+{
+    Story before = begun();
+    before.tell(opened_at(50, "boot-2"), kinds::opened).tell(opened_at(60, "boot-2"), kinds::lights_out);
+    EXPECT_TRUE(replay(before.entries()).gaps.empty()) << "nobody was to sleep yet";
+    Story after = begun();
+    after.tell(60, kinds::lights_out).tell(500, kinds::up_for_day).tell(opened_at(510, "boot-2"), kinds::opened);
+    EXPECT_TRUE(replay(after.entries()).gaps.empty()) << "the night was over";
+    Story same = begun();
+    same.tell(60, kinds::lights_out).tell(200, kinds::opened);
+    EXPECT_TRUE(replay(same.entries()).gaps.empty()) << "only the program had ended";
+    Story first;
+    first.tell(0, kinds::opened);
+    EXPECT_TRUE(replay(first.entries()).gaps.empty()) << "nothing was said before";
 }
 
 TEST(NightState, TellsTimesByTheCorrectedClock_WhenItJumped)

@@ -110,6 +110,55 @@ TEST(Kit, TakesTheDefaultsOfTheKind_WhereTheFileSaysNothing)
     EXPECT_EQ(kit->part("finger")->seconds, facts_of(PartKind::finger_probe).seconds);
 }
 
+TEST(Kit, HasItsOwnTexts_WhereTheFileHasSome)
+{
+    Json json = Json::parse(bytes_of(kit_path("marram")));
+    json["parts"][0]["texts"] = Json::parse(R"({"wrap":{"title":{"en":"Wrap it","es":"Envuelva"},"why":{"en":"It feels"}}})");
+    const Result<Kit> kit = read_kit(json.dump());
+    ASSERT_TRUE(kit.ok()) << test::all_told(kit.problems());
+    const auto& texts = kit->parts[0].texts;
+    ASSERT_EQ(texts.size(), 1u);
+    ASSERT_TRUE(texts.contains("wrap"));
+    EXPECT_EQ(texts.at("wrap").size(), 2u) << "what is not said is not there";
+    EXPECT_EQ(texts.at("wrap").at("title"), (LocalText{{"en", "Wrap it"}, {"es", "Envuelva"}}));
+    EXPECT_EQ(texts.at("wrap").at("why"), (LocalText{{"en", "It feels"}}));
+}
+
+TEST(Kit, MayCautionAboutAPartOrAPlaceInTheEvening)
+{
+    for (const char* at : {"finger", "tape", "neck", "bed", "hand", "night"}) {
+        Json json = Json::parse(bytes_of(kit_path("marram")));
+        json["cautions"] = Json::parse(R"([{"at":"x","text":{"en":"Mind this"}}])");
+        json["cautions"][0]["at"] = at;
+        const Result<Kit> kit = read_kit(json.dump());
+        ASSERT_TRUE(kit.ok()) << at << test::all_told(kit.problems());
+        ASSERT_EQ(kit->cautions.size(), 1u);
+        EXPECT_EQ(kit->cautions[0].at, at);
+    }
+}
+
+TEST(Kit, HasNoRecorder_BeforeOneIsRead)
+{
+    EXPECT_EQ(Kit{}.recorder(), nullptr);
+}
+
+TEST(Light, IsToldInTheWordsOfTheFile)
+{
+    Json json = Json::parse(bytes_of(kit_path("marram")));
+    for (const char* meaning : {"not_recording", "battery", "fault"}) {
+        for (const char* then : {"check_plugs", "start_again", "call_clinic"}) {
+            json["lights"][1]["meaning"] = meaning;
+            json["lights"][1]["then"] = then;
+            const Result<Kit> kit = read_kit(json.dump());
+            ASSERT_TRUE(kit.ok()) << test::all_told(kit.problems());
+            EXPECT_EQ(name_of(kit->lights[1].meaning), meaning);
+            EXPECT_EQ(name_of(kit->lights[1].then), then);
+            EXPECT_EQ(name_of(kit->lights[0].meaning), "recording");
+            EXPECT_EQ(name_of(kit->lights[0].then), "go_on");
+        }
+    }
+}
+
 TEST(Kit, AllowsThreeFlashesASecond_AndNotMore)
 {
     // WCAG 2.3.1 (from memory): no more than three flashes in any one second.

@@ -74,6 +74,22 @@ class ScratchFolder {
     std::filesystem::path path_;
 };
 
+/// The program is in that folder for a while.
+class InFolder {
+  public:
+    explicit InFolder(const std::filesystem::path& folder) { std::filesystem::current_path(folder); }
+    ~InFolder()
+    {
+        std::error_code ignored;
+        std::filesystem::current_path(before_, ignored);
+    }
+    InFolder(const InFolder&) = delete;
+    InFolder& operator=(const InFolder&) = delete;
+
+  private:
+    std::filesystem::path before_ = std::filesystem::current_path();
+};
+
 inline std::string bytes_of(const std::filesystem::path& path)
 {
     std::ifstream in(path, std::ios::binary);

@@ -146,6 +146,46 @@ TEST(Visit, NamesThePlaceInTheKitFile_WhenThatIsWrong)
         EXPECT_NE(problems[0].text.find(word), std::string::npos) << problems[0].text;
 }
 
+TEST(Visit, NamesTheKitFile_WhenThatIsNoObject)
+{
+    ScratchFolder folder;
+    write(folder / "one.json", demo_json());
+    std::ofstream(folder / "marram.json") << "{";
+    const Problems problems = load_visit(folder / "one.json", {}).problems();
+    ASSERT_EQ(problems.size(), 1u);
+    EXPECT_EQ(problems[0].at, "/kit");
+    EXPECT_EQ(problems[0].code, "not_json");
+    EXPECT_NE(problems[0].text.find("marram.json at /: "), std::string::npos) << problems[0].text;
+}
+
+TEST(Visit, NamesItsOwnFault_BeforeAnyKitIsLookedFor)
+{
+    ScratchFolder folder;
+    Json json = demo_json();
+    json["nights"] = 0;
+    json["kit"] = "gannet";
+    write(folder / "one.json", json);
+    const Problems problems = load_visit(folder / "one.json", {}).problems();
+    ASSERT_EQ(problems.size(), 1u) << test::all_told(problems);
+    EXPECT_EQ(problems[0].at, "/nights");
+}
+
+TEST(Visit, FindsItsKit_WhenItIsNamedWithoutAFolder)
+{
+    ScratchFolder folder;
+    for (const char* sub : {"visits", "kits"})
+        std::filesystem::create_directory(folder / sub);
+    write(folder / "visits/one.json", demo_json());
+    const test::InFolder here(folder / "visits");
+    EXPECT_EQ(load_visit("one.json", {}).problems()[0].code, "missing_kit");
+    for (const char* where : {"visits", "kits"}) {
+        const std::filesystem::path kit = folder / where / "marram.json";
+        std::filesystem::copy_file(test::kit_path("marram"), kit);
+        EXPECT_TRUE(load_visit("one.json", {}).ok()) << where;
+        std::filesystem::remove(kit);
+    }
+}
+
 TEST(Visit, SaysThatItCannotBeRead_WhenTheFileIsNotThere)
 {
     const Problems problems = load_visit(demo.parent_path() / "nowhere.json", {}).problems();
@@ -185,7 +225,7 @@ TEST(HoursLine, IsReadAsItIsWritten)
 
 TEST(HoursLine, NamesWhatItCannotRead)
 {
-    for (const char* line : {"monday 08:00-17:00", "fri-mon 08:00-17:00", "mon 17:00-08:00", "mon 8-17", "mon", "mon-fri", "08:00-17:00", "mon-fri 08:00-17:00; sat 09:00-12:00", "mon 08:00-08:00"}) {
+    for (const char* line : {"monday 08:00-17:00", "fri-mon 08:00-17:00", "mon 17:00-08:00", "mon 8-17", "mon", "mon-fri", "mon-friday 08:00-17:00", "mon 08:00", "mon 08:00-17", "08:00-17:00", "mon-fri 08:00-17:00; sat 09:00-12:00", "mon 08:00-08:00"}) {
         const Result<std::vector<OpenHours>> hours = parse_hours_line(line);
         ASSERT_FALSE(hours) << line;
         EXPECT_EQ(hours.problems()[0].code, "bad_hours");

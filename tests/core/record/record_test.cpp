@@ -2,12 +2,14 @@
 // SPDX-FileCopyrightText: Evenfall contributors
 #include "core/record/diaries.h"
 #include "crash/share.h"
+#include "estimate/estimate_json.h"
 #include "record/diary_edf.h"
 #include "record/events.h"
 #include "record/folder.h"
 #include "record/verify.h"
 
 #include <fstream>
+#include <functional>
 #include <sys/stat.h>
 
 namespace evenfall {
@@ -172,6 +174,177 @@ TEST(Diary, TextWithControlCharactersOrNotUtf8IsRefused)
     diary.events[1].comment = "\xff";
     EXPECT_EQ(told(diary_to_json(diary).problems()),
               "bad_text@/events/1/comment bad_text@/notes/0/text ");
+}
+
+/// What is wrong with the full diary after something in its file was changed.
+std::string faults_after(const std::function<void(Json&)>& change, Derived derived = Derived::all_checked)
+{
+    static const Json whole = Json::parse(json_of(full_diary()));
+    Json json = whole;
+    change(json);
+    return told(diary_from_json(json, derived).problems());
+}
+
+TEST(Diary, FormIsNamedWithItsPlace_WhereverItIsWrong)
+{
+    const struct {
+        const char* told;
+        std::function<void(Json&)> change;
+    } faults[]{
+        {"", [](Json&) {}},
+        {"bad_text@/kit/label ", [](Json& j) { j["kit"]["label"] = "Bag\x01"; }},
+        {"bad_text@/notes/0/text ", [](Json& j) { j["notes"][0]["text"] = "a\x7f"; }},
+        {"wrong_type@/journal/0/zone ", [](Json& j) { j["journal"][0]["zone"] = 5; }},
+        {"missing_key@/journal/0/zone ", [](Json& j) { j["journal"][0].erase("zone"); }},
+        {"missing_key@/events/0/kind ", [](Json& j) { j["events"][0].erase("kind"); }},
+        {"missing_key@/answers/0/answer ", [](Json& j) { j["answers"][0].erase("answer"); }},
+        {"wrong_type@/answers/0/answer ", [](Json& j) { j["answers"][0]["answer"] = nullptr; }},
+        {"bad_time@/signal_checks/0/at ",
+         [](Json& j) { j["signal_checks"][0]["at"] = Json{{"earliest", "2026-10-31T21:00"}, {"latest", "2026-10-31T21:05"}}; }},
+        {"unknown_word@/events/0/origin ", [](Json& j) { j["events"][0]["origin"] = "guessed"; }},
+        {"both_given@/problems ", [](Json& j) { j["problems"] = Json::array(); }},
+        {"missing_key@/estimate ", [](Json& j) { j.erase("estimate"); }},
+    };
+    for (const auto& [right, change] : faults)
+        EXPECT_EQ(faults_after(change), right);
+    EXPECT_EQ(told(read_diary("[1]").problems()), "wrong_type@ ");
+    EXPECT_EQ(exit_status(read_diary("[1]").problems()), 2);
+}
+
+TEST(Diary, ChangesAfterwardsMayAddAValueOrTakeOneAway)
+{
+    Diary diary = full_diary();
+    const Instant later = diary.night.lights_out->middle() + std::chrono::hours(40);
+    diary.amendments.push_back({later, "KL", "misheard", {{"/night/slept_min", nullptr, 450}, {"/notes", "cold", nullptr}, {"/answers/compare", "usual", "worse"}}});
+    const std::string text = json_of(diary);
+    Json json = Json::parse(text);
+    Json& changes = json["amendments"][0]["changes"];
+    EXPECT_FALSE(changes[0].contains("before"));
+    EXPECT_FALSE(changes[1].contains("after"));
+    const Result<Diary> again = read_diary(text);
+    ASSERT_TRUE(again.ok()) << told(again.problems());
+    EXPECT_EQ(again->amendments, diary.amendments);
+    changes = Json::array();
+    EXPECT_EQ(told(read_diary(json.dump()).problems()), "empty@/amendments/0/changes ");
+    json["amendments"][0].erase("changes");
+    EXPECT_EQ(told(read_diary(json.dump()).problems()), "missing_key@/amendments/0/changes ");
+}
+
+TEST(Diary, KeepsThatAnEventWasDerived)
+{
+    Diary diary = full_diary();
+    diary.events[0].origin = Origin::derived;
+    const Result<Diary> again = read_diary(json_of(diary));
+    ASSERT_TRUE(again.ok()) << told(again.problems());
+    EXPECT_EQ(again->events, diary.events);
+}
+
+TEST(Diary, IsNotWritten_WhenItSaysWhatCannotBe)
+{
+    const auto faults = [](const std::function<void(Diary&)>& change) {
+        Diary diary = full_diary();
+        change(diary);
+        return told(diary_to_json(diary).problems());
+    };
+    EXPECT_EQ(faults([](Diary&) {}), "");
+    EXPECT_EQ(faults([](Diary& d) { d.of.code = ""; }), "no_visit@/visit ");
+    EXPECT_EQ(faults([](Diary& d) { d.of.code = "../x"; }), "no_visit@/visit ");
+    EXPECT_EQ(faults([](Diary& d) { d.of.night = 0; }), "no_visit@/visit ");
+    EXPECT_EQ(faults([](Diary& d) { d.of.night = 2; }), "visit_differs@/night/visit ");
+    EXPECT_EQ(faults([](Diary& d) { d.night.of = std::nullopt; }), "visit_differs@/night/visit ");
+    EXPECT_EQ(faults([](Diary& d) { d.origins["/dreams"] = Origin::derived; }), "no_such_value@/night_origins ");
+    EXPECT_EQ(faults([](Diary& d) { d.events[1].kind = "sleep_stage"; }), "unknown_kind@/events/1/kind ");
+}
+
+/// A night of which nothing is known but whose it is.
+Diary undated()
+{
+    Diary diary;
+    diary.of = {"SM-1", 1};
+    diary.night.of = diary.of;
+    diary.night.sensors = {"finger"};
+    diary.night.need.groups = {{"finger"}};
+    return diary;
+}
+
+TEST(Diary, StartsAtTheEarliestOfWhatElseHasATime)
+{
+    const Instant when = full_diary().night.lights_out->middle();
+    const auto starts = [](const std::function<void(Diary&)>& add) {
+        Diary diary = undated();
+        add(diary);
+        const Result<DiaryStart> start = diary_start(diary);
+        EXPECT_TRUE(start.ok() && start->basis == "first_entry");
+        return start ? start->at : Instant{};
+    };
+    EXPECT_EQ(starts([&](Diary& d) { d.events = {{{when, when + min(9)}, std::nullopt, "still_on", "", "", Origin::reported}}; }), when);
+    EXPECT_EQ(starts([&](Diary& d) { d.notes = {{"no time", std::nullopt}, {"cold", TimeRange::exactly(when)}}; }), when);
+    EXPECT_EQ(starts([&](Diary& d) { d.signal_checks = {{when + min(1), "light", "", ""}, {when, "light", "", ""}}; }), when);
+    EXPECT_EQ(starts([&](Diary& d) {
+                  Entry entry;
+                  entry.stamp.utc = when;
+                  d.journal = {entry};
+              }),
+              when);
+    EXPECT_EQ(starts([&](Diary& d) {
+                  d.signal_checks = {{when, "light", "", ""}};
+                  d.notes = {{"cold", TimeRange::exactly(when - min(3))}};
+                  d.night.off = {{"finger", std::nullopt, TimeRange::exactly(when - min(2))}};
+              }),
+              when - min(3));
+}
+
+TEST(Diary, WithoutAnyTimeIsNeitherNamedNorWrittenNorRead)
+{
+    const Diary diary = undated();
+    EXPECT_EQ(told(diary_start(diary).problems()), "no_dated_entry@/night ");
+    EXPECT_EQ(told(diary_evening(diary).problems()), "no_dated_entry@/night ");
+    EXPECT_EQ(told(record_name(diary).problems()), "no_dated_entry@/night ");
+    EXPECT_EQ(told(diary_to_json(diary).problems()), "no_dated_entry@/night ");
+    // A file of it, as somebody else could make it.
+    Json json{{"format", "evenfall.diary/1"}, {"visit", {{"code", "SM-1"}, {"night", 1}, {"origin", "reported"}}}};
+    json["evening"] = Json{{"value", "2026-10-31"}, {"origin", "derived"}};
+    json["start"] = Json{{"value", "2026-10-31T22:00:00+00:00"}, {"basis", "lights_out"}, {"origin", "derived"}};
+    json["night"] = night_to_json(diary.night);
+    for (const std::string& at : value_pointers(diary.night))
+        json["night_origins"][at] = "reported";
+    json["estimate"] = Json{{"origin", "derived"}};
+    json["estimate"].update(estimate_to_json(estimate(diary.night)));
+    EXPECT_EQ(told(read_diary(json.dump()).problems()), "no_dated_entry@/night ");
+}
+
+TEST(Diary, ChanceIsTakenAsItIsWritten_WhenItCanBeOne)
+{
+    const Json::json_pointer at("/estimate/needed/chance_enough");
+    const auto with = [&at](const Json& chance) { return [&at, chance](Json& j) { j[at] = chance; }; };
+    for (const Json& chance : {Json(0), Json(0.25), Json(1)})
+        EXPECT_EQ(faults_after(with(chance), Derived::chance_as_written), "") << chance;
+    EXPECT_EQ(faults_after(with(0.25)), "not_derived@/estimate/needed/chance_enough ") << "worked out again";
+    for (const Json& chance : {Json(-0.25), Json(1.25), Json("0.5"), Json(nullptr)})
+        EXPECT_EQ(faults_after(with(chance), Derived::chance_as_written), "not_derived@/estimate/needed/chance_enough ") << chance;
+    for (const Json& needed : {Json(5), Json(nullptr), Json("x")})
+        EXPECT_EQ(faults_after([&](Json& j) { j["estimate"]["needed"] = needed; }, Derived::chance_as_written), "not_derived@/estimate/needed ") << needed;
+    for (const Json& estimate : {Json(5), Json("x")})
+        EXPECT_EQ(faults_after([&](Json& j) { j["estimate"] = estimate; }, Derived::chance_as_written), "not_derived@/estimate ") << estimate;
+}
+
+TEST(Diary, ChanceIsNotTaken_WhereThereIsNothingItCouldBeOf)
+{
+    // Nobody knows when this recording began or ended.
+    Diary unknown = undated();
+    unknown.notes = {{"cold", TimeRange::exactly(full_diary().night.lights_out->middle())}};
+    Json json = Json::parse(json_of(unknown));
+    EXPECT_TRUE(json["estimate"]["needed"].empty());
+    EXPECT_TRUE(diary_from_json(json, Derived::chance_as_written).ok());
+    json["estimate"]["needed"]["chance_enough"] = 0.5;
+    EXPECT_EQ(told(diary_from_json(json, Derived::chance_as_written).problems()), "not_derived@/estimate/needed/chance_enough ");
+    // A night that contradicts itself has no estimate.
+    Night night = test::example_night();
+    std::swap(night.lights_out, night.lights_on);
+    Json contradictory = Json::parse(json_of(diary_of(night)));
+    contradictory.erase("problems");
+    contradictory["estimate"] = Json{{"needed", {{"chance_enough", 0.5}}}};
+    EXPECT_EQ(told(diary_from_json(contradictory, Derived::chance_as_written).problems()), "not_derived@/estimate not_derived@/problems ");
 }
 
 TEST(Record, IsWrittenWholeWithItsModes)
