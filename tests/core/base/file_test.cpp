@@ -26,7 +26,8 @@ size_t files_in(const std::filesystem::path& folder)
 TEST(File, GivesBackWhatWasWritten)
 {
     ScratchFolder folder;
-    const std::string content = std::string("a\0b\r\n\xff", 6) + std::string(200000, 'x');
+    std::string content("a\0b\r\n\xff", 6);
+    content.append(200000, 'x');
     ASSERT_TRUE(write_file(folder / "one", content).ok());
     const Result<std::string> read = read_file(folder / "one");
     ASSERT_TRUE(read.ok());
