@@ -90,8 +90,8 @@ class Database {
     int write_log_again()
     {
         sqlite3_file* log = nullptr;
-        if (const int code = sqlite3_file_control(handle_, "main", SQLITE_FCNTL_JOURNAL_POINTER, &log); code != SQLITE_OK)
-            return code;
+        if (const int asked = sqlite3_file_control(handle_, "main", SQLITE_FCNTL_JOURNAL_POINTER, &log); asked != SQLITE_OK)
+            return asked;
         if (!log || !log->pMethods)
             return SQLITE_OK;
         sqlite3_int64 size = 0;
@@ -401,9 +401,10 @@ Status create_private(const std::filesystem::path& file)
     // that is there already is not opened here: closing it again would let go of the record locks that
     // this process may hold on it (POSIX.1-2017, close()), and with them of being alone.
     const int fd = ::open(file.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, 0600);
-    if (std::error_code ignored; fd < 0 && errno == EEXIST && !std::filesystem::is_symlink(file, ignored))
+    const int reason = errno; // before anything else sets it
+    if (std::error_code ignored; fd < 0 && reason == EEXIST && !std::filesystem::is_symlink(file, ignored))
         return Done{};
-    if (const int reason = errno; fd < 0) {
+    if (fd < 0) {
         Problem problem = io_problem("cannot open", file, reason);
         problem.code = reason == ENOSPC ? "disk_full" : "read_only";
         return problem;

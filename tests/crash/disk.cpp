@@ -69,7 +69,12 @@ int sync(sqlite3_file* file, int flags)
     return disk->no_syncs() ? SQLITE_OK : methods(file)->xSync(of(file)->real, flags);
 }
 
-int file_size(sqlite3_file* file, sqlite3_int64* size) { return methods(file)->xFileSize(of(file)->real, size); }
+int file_size(sqlite3_file* file, sqlite3_int64* size)
+{
+    if (disk->fails(Disk::Call::size))
+        return SQLITE_IOERR_FSTAT;
+    return methods(file)->xFileSize(of(file)->real, size);
+}
 int lock(sqlite3_file* file, int level)
 {
     if (disk->fails(Disk::Call::lock))

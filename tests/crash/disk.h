@@ -17,7 +17,7 @@ namespace evenfall::test {
 /// sort fail, and leave out the real syncs. One at a time, one thread.
 class Disk {
   public:
-    enum class Call { open, read, write, sync, truncate, remove, lock };
+    enum class Call { open, read, write, sync, truncate, remove, lock, size };
     enum class Error {
         input_output, ///< EIO; nothing is done
         full,         ///< ENOSPC; nothing is done

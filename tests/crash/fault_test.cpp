@@ -185,6 +185,7 @@ INSTANTIATE_TEST_SUITE_P(
                     Kind{"EIO_on_sync", Disk::Call::sync, Disk::Error::input_output},
                     Kind{"EIO_on_truncate", Disk::Call::truncate, Disk::Error::input_output},
                     Kind{"EIO_on_remove", Disk::Call::remove, Disk::Error::input_output},
+                    Kind{"EIO_on_size", Disk::Call::size, Disk::Error::input_output},
                     Kind{"EPERM_on_lock", Disk::Call::lock, Disk::Error::input_output}),
     [](const auto& one) { return std::string(one.param.name); });
 
@@ -246,8 +247,8 @@ TEST(DamagedJournal, IsBroughtBack_WhicheverCallFailsMeanwhile)
 {
     const auto begin = Clock::now();
     long faults = 0, told = 0;
-    for (const Disk::Call call : {Disk::Call::open, Disk::Call::read, Disk::Call::write,
-                                  Disk::Call::sync, Disk::Call::truncate, Disk::Call::remove}) {
+    for (const Disk::Call call : {Disk::Call::open, Disk::Call::read, Disk::Call::write, Disk::Call::sync,
+                                  Disk::Call::truncate, Disk::Call::remove, Disk::Call::size}) {
         for (const bool sticking : {false, true}) {
             for (long nth = 1;; ++nth) {
                 SCOPED_TRACE("call " + std::to_string(nth) + " of sort " +
