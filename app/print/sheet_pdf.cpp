@@ -155,7 +155,10 @@ class SheetPages {
 
     // ---- the page ----
 
-    double top() const { return brief() ? brief_edge : margin; }
+    /// Arabic letters rise over a line that is as close as that of a brief sheet.
+    double top() const {
+        return !brief() ? margin : page_.right_to_left() ? brief_edge + 6 : brief_edge;
+    }
     double bottom() const {
         return page_.size().height - (brief() ? brief_edge + 16 : margin + foot_room);
     }

@@ -342,14 +342,27 @@ TEST_P(SheetPdf, HasNoWordOutsideThePage) {
 
 TEST_P(SheetPdf, LinesBeginAtTheSideOfTheLanguage) {
     const std::string boxes = tool("pdftotext -bbox -l 1 " + path + " -");
-    const std::regex box("xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\"");
-    double top = 1000, left = 1000, right = 0; // of the title, the highest line
-    for (std::sregex_iterator at(boxes.begin(), boxes.end(), box), end; at != end; ++at)
-        top = std::min(top, std::stod((*at)[2]));
-    for (std::sregex_iterator at(boxes.begin(), boxes.end(), box), end; at != end; ++at)
-        if (std::stod((*at)[2]) < top + 2) {
-            left = std::min(left, std::stod((*at)[1]));
-            right = std::max(right, std::stod((*at)[3]));
+    const std::regex box(
+        "xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\" yMax=\"([-0-9.]+)\"");
+    struct Word {
+        double left, top, right, high;
+    };
+    std::vector<Word> all;
+    double top = 1000;
+    for (std::sregex_iterator at(boxes.begin(), boxes.end(), box), end; at != end; ++at) {
+        const double y = std::stod((*at)[2]);
+        all.push_back({std::stod((*at)[1]), y, std::stod((*at)[3]), std::stod((*at)[4]) - y});
+        top = std::min(top, y);
+    }
+    // The title, on the highest line; a smaller text may stand beside it.
+    double high = 0, left = 1000, right = 0;
+    for (const Word& one : all)
+        if (one.top < top + 10)
+            high = std::max(high, one.high);
+    for (const Word& one : all)
+        if (one.top < top + 10 && one.high > 0.85 * high) {
+            left = std::min(left, one.left);
+            right = std::max(right, one.right);
         }
     const double width = print::size_of(GetParam().paper).width;
     EXPECT_NEAR(words.right_to_left ? width - right : left, 32, 4);
