@@ -129,8 +129,12 @@ bool PrintServer::start(const std::string& printers)
 
 std::string PrintServer::log() const
 {
-    if (!fs::exists(service_program))
-        return std::string("no ") + service_program + ": install the package cups-daemon";
+    if (!fs::exists(service_program)) {
+        std::string missing = "no ";
+        missing += service_program;
+        missing += ": install the package cups-daemon";
+        return missing;
+    }
     return read(folder_ / "service.out") + read(folder_ / "error");
 }
 
