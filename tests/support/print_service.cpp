@@ -129,12 +129,8 @@ bool PrintServer::start(const std::string& printers)
 
 std::string PrintServer::log() const
 {
-    if (!fs::exists(service_program)) {
-        std::string missing = "no ";
-        missing += service_program;
-        missing += ": install the package cups-daemon";
-        return missing;
-    }
+    if (!fs::exists(service_program))
+        return "no /usr/sbin/cupsd: install the package cups-daemon";
     return read(folder_ / "service.out") + read(folder_ / "error");
 }
 
