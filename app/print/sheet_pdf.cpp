@@ -155,12 +155,11 @@ class SheetPages {
 
     // ---- the page ----
 
-    /// Arabic letters rise over a line that is as close as that of a brief sheet.
-    double top() const {
-        return !brief() ? margin : page_.right_to_left() ? brief_edge + 6 : brief_edge;
-    }
+    /// Arabic letters rise over and hang under a line that is as close as that of a brief sheet.
+    double edge() const { return page_.right_to_left() ? brief_edge + 6.5 : brief_edge; }
+    double top() const { return brief() ? edge() : margin; }
     double bottom() const {
-        return page_.size().height - (brief() ? brief_edge + 16 : margin + foot_room);
+        return page_.size().height - (brief() ? edge() + 16 : margin + foot_room);
     }
     double full() const { return bottom() - top(); }
     /// `x` is from the edge at which lines begin.
