@@ -5314,12 +5314,12 @@
     <message id="sheet.brief.skin">
         <source>Take that part off slowly and leave it off. Swollen face or hard to breathe? Call %1.</source>
         <extracomment>Short sheet: what to do when the skin itches or hurts. %1 is the local emergency number.</extracomment>
-        <translation>انزع تلك القطعة ببطء واتركها. وجهك متورم أو يصعب التنفس؟ اتصل بالرقم %1.</translation>
+        <translation>انزع القطعة ببطء واتركها. وجهك متورم أو يصعب التنفس؟ اتصل: %1.</translation>
     </message>
     <message id="sheet.brief.stop">
         <source>Take the tape off slowly, then the rest. Call your clinic in the morning. Very ill? Call %1.</source>
         <extracomment>Short sheet: what to do when the person wants to stop. %1 is the local emergency number.</extracomment>
-        <translation>انزع اللاصق ببطء ثم الباقي. صباحًا اتصل بعيادتك. مريض جدًا؟ %1.</translation>
+        <translation>انزع اللاصق ببطء ثم الباقي. صباحًا اتصل بعيادتك. مريض جدًا؟ اتصل: %1.</translation>
     </message>
     <message id="sheet.brief.diary">
         <source>First fill in the paper diary. Keep the kit on.</source>
