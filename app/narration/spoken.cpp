@@ -68,13 +68,15 @@ void Teller::add(Spoken& out, const Text& text) const
 
 void Teller::add_own(Spoken& out, const std::string& id, const LocalText& text) const { add(out, Text{id, {}, text}); }
 
-Spoken Teller::welcome() const
+Spoken Teller::title_and_body(const std::string& base) const
 {
     Spoken out;
-    add(out, "welcome.title");
-    add(out, "welcome.body");
+    add(out, base + ".title");
+    add(out, base + ".body");
     return out;
 }
+
+Spoken Teller::welcome() const { return title_and_body("welcome"); }
 
 Spoken Teller::practice(bool over) const
 {
@@ -246,13 +248,7 @@ Spoken Teller::taking_off(std::string_view page) const
     return out;
 }
 
-Spoken Teller::morning() const
-{
-    Spoken out;
-    add(out, "morning.title");
-    add(out, "morning.body");
-    return out;
-}
+Spoken Teller::morning() const { return title_and_body("morning"); }
 
 Spoken Teller::question(std::string_view id) const
 {
@@ -266,13 +262,7 @@ Spoken Teller::question(std::string_view id) const
     return out;
 }
 
-Spoken Teller::review() const
-{
-    Spoken out;
-    add(out, "review.title");
-    add(out, "review.body");
-    return out;
-}
+Spoken Teller::review() const { return title_and_body("review"); }
 
 Spoken Teller::result(const std::string& verdict) const
 {
@@ -282,13 +272,7 @@ Spoken Teller::result(const std::string& verdict) const
     return out;
 }
 
-Spoken Teller::pack() const
-{
-    Spoken out;
-    add(out, "pack.title");
-    add(out, "pack.body");
-    return out;
-}
+Spoken Teller::pack() const { return title_and_body("pack"); }
 
 Spoken Teller::finished(bool more_nights) const
 {

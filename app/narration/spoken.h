@@ -70,6 +70,7 @@ struct Teller {
     Spoken all(const Plan& plan) const;
 
   private:
+    Spoken title_and_body(const std::string& base) const;
     void add(Spoken& out, const Text& text) const;
     void add(Spoken& out, std::string_view id) const { add(out, Text{std::string(id), {}, {}}); }
     void add_own(Spoken& out, const std::string& id, const LocalText& text) const;

@@ -407,13 +407,18 @@ class SheetMaker {
         return out;
     }
 
-    /// The list of the bag serves for packing too, but for what is used up.
-    SheetSection brief_pack() const {
+    SheetSection pack_begun() const {
         SheetSection out{plain("pack.title"), {}};
         if (!visit_.return_by.empty())
             out.blocks.push_back(
                 block(Kind::paragraph,
                       with("finished.return", {TextArg{TextArg::Date{visit_.return_by}}})));
+        return out;
+    }
+
+    /// The list of the bag serves for packing too, but for what is used up.
+    SheetSection brief_pack() const {
+        SheetSection out = pack_begun();
         out.blocks.push_back(block(Kind::paragraph, plain("sheet.brief.pack")));
         for (const PackedItem& item : kit_.packing) {
             if (item.comes_back)
@@ -427,11 +432,7 @@ class SheetMaker {
     }
 
     SheetSection pack() const {
-        SheetSection out{plain("pack.title"), {}};
-        if (!visit_.return_by.empty())
-            out.blocks.push_back(
-                block(Kind::paragraph,
-                      with("finished.return", {TextArg{TextArg::Date{visit_.return_by}}})));
+        SheetSection out = pack_begun();
         out.blocks.push_back(block(Kind::paragraph, plain("sheet.pack.body")));
         for (const PackedItem& item : kit_.packing)
             if (item.comes_back) {
