@@ -1712,27 +1712,29 @@
     </message>
     <message id="help.plug.push.1.question">
         <source>The plug does not go in.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same mark (the plug is pushed in).</extracomment>
         <translation>القابس لا يدخل.</translation>
     </message>
     <message id="help.plug.push.1.fix">
-        <source>Do not force it. Count the ridges again. Then turn the plug a little and try once more.</source>
+        <source>Do not force it. Feel the mark again. Then turn the plug a little and try once more.</source>
+        <oldsource>Do not force it. Count the ridges again. Then turn the plug a little and try once more.</oldsource>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>لا تدفعه بقوة. عدّ النتوءات مرة أخرى. ثم أدر القابس قليلًا وحاول من جديد.</translation>
+        <translation>لا تدفعه بقوة. تحسّس العلامة مرة أخرى. ثم أدر القابس قليلًا وحاول من جديد.</translation>
     </message>
     <message id="help.plug.push.2.question">
         <source>I cannot find the right port.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same mark (the plug is pushed in).</extracomment>
         <translation>لا أجد المنفذ الصحيح.</translation>
     </message>
     <message id="help.plug.push.2.fix">
-        <source>Run your thumb along the recorder. Each port is an opening with its ridges beside it.</source>
+        <source>Run your thumb along the recorder. Each port is an opening with its mark beside it.</source>
+        <oldsource>Run your thumb along the recorder. Each port is an opening with its ridges beside it.</oldsource>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>مرّر إبهامك على جهاز التسجيل. كل منفذ فتحة ونتوءاته بجانبه.</translation>
+        <translation>مرّر إبهامك على جهاز التسجيل. كل منفذ فتحة وعلامته بجانبه.</translation>
     </message>
     <message id="help.plug.push.smooth.1.question">
         <source>The plug does not go in.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
         <translation>القابس لا يدخل.</translation>
     </message>
     <message id="help.plug.push.smooth.1.fix">
@@ -1742,37 +1744,40 @@
     </message>
     <message id="help.plug.push.smooth.2.question">
         <source>I cannot find the smooth port.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
         <translation>لا أجد المنفذ الأملس.</translation>
     </message>
     <message id="help.plug.push.smooth.2.fix">
-        <source>Run your thumb along the recorder. The smooth port is the opening with no ridges beside it.</source>
+        <source>Run your thumb along the recorder. The smooth port is the opening with no mark beside it.</source>
+        <oldsource>Run your thumb along the recorder. The smooth port is the opening with no ridges beside it.</oldsource>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>مرّر إبهامك على جهاز التسجيل. المنفذ الأملس فتحة لا نتوءات بجانبها.</translation>
+        <translation>مرّر إبهامك على جهاز التسجيل. المنفذ الأملس فتحة لا علامة بجانبها.</translation>
     </message>
     <message id="help.plug.twist.1.question">
         <source>The plug does not turn.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same mark (the plug is pushed in and turned clockwise).</extracomment>
         <translation>القابس لا يدور.</translation>
     </message>
     <message id="help.plug.twist.1.fix">
-        <source>Take it out. Count the ridges again. Push it in all the way, then turn it clockwise.</source>
+        <source>Take it out. Feel the mark again. Push it in all the way, then turn it clockwise.</source>
+        <oldsource>Take it out. Count the ridges again. Push it in all the way, then turn it clockwise.</oldsource>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>أخرجه. عدّ النتوءات مرة أخرى. أدخله إلى آخره ثم أدره باتجاه عقارب الساعة.</translation>
+        <translation>أخرجه. تحسّس العلامة مرة أخرى. أدخله إلى آخره ثم أدره باتجاه عقارب الساعة.</translation>
     </message>
     <message id="help.plug.twist.2.question">
         <source>I cannot find the right port.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same mark (the plug is pushed in and turned clockwise).</extracomment>
         <translation>لا أجد المنفذ الصحيح.</translation>
     </message>
     <message id="help.plug.twist.2.fix">
-        <source>Run your thumb along the recorder. Each port is an opening with its ridges beside it.</source>
+        <source>Run your thumb along the recorder. Each port is an opening with its mark beside it.</source>
+        <oldsource>Run your thumb along the recorder. Each port is an opening with its ridges beside it.</oldsource>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>مرّر إبهامك على جهاز التسجيل. كل منفذ فتحة ونتوءاته بجانبه.</translation>
+        <translation>مرّر إبهامك على جهاز التسجيل. كل منفذ فتحة وعلامته بجانبه.</translation>
     </message>
     <message id="help.plug.twist.smooth.1.question">
         <source>The plug does not turn.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
         <translation>القابس لا يدور.</translation>
     </message>
     <message id="help.plug.twist.smooth.1.fix">
@@ -1782,37 +1787,40 @@
     </message>
     <message id="help.plug.twist.smooth.2.question">
         <source>I cannot find the smooth port.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
         <translation>لا أجد المنفذ الأملس.</translation>
     </message>
     <message id="help.plug.twist.smooth.2.fix">
-        <source>Run your thumb along the recorder. The smooth port is the opening with no ridges beside it.</source>
+        <source>Run your thumb along the recorder. The smooth port is the opening with no mark beside it.</source>
+        <oldsource>Run your thumb along the recorder. The smooth port is the opening with no ridges beside it.</oldsource>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>مرّر إبهامك على جهاز التسجيل. المنفذ الأملس فتحة لا نتوءات بجانبها.</translation>
+        <translation>مرّر إبهامك على جهاز التسجيل. المنفذ الأملس فتحة لا علامة بجانبها.</translation>
     </message>
     <message id="help.plug.snap.1.question">
         <source>The plug does not snap in.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same mark (the plug is pressed until it snaps).</extracomment>
         <translation>القابس لا يثبت.</translation>
     </message>
     <message id="help.plug.snap.1.fix">
-        <source>Do not force it. Count the ridges again. Then turn the plug a little and press once more.</source>
+        <source>Do not force it. Feel the mark again. Then turn the plug a little and press once more.</source>
+        <oldsource>Do not force it. Count the ridges again. Then turn the plug a little and press once more.</oldsource>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>لا تدفعه بقوة. عدّ النتوءات مرة أخرى. ثم أدر القابس قليلًا واضغط من جديد.</translation>
+        <translation>لا تدفعه بقوة. تحسّس العلامة مرة أخرى. ثم أدر القابس قليلًا واضغط من جديد.</translation>
     </message>
     <message id="help.plug.snap.2.question">
         <source>I cannot find the right port.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same mark (the plug is pressed until it snaps).</extracomment>
         <translation>لا أجد المنفذ الصحيح.</translation>
     </message>
     <message id="help.plug.snap.2.fix">
-        <source>Run your thumb along the recorder. Each port is an opening with its ridges beside it.</source>
+        <source>Run your thumb along the recorder. Each port is an opening with its mark beside it.</source>
+        <oldsource>Run your thumb along the recorder. Each port is an opening with its ridges beside it.</oldsource>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>مرّر إبهامك على جهاز التسجيل. كل منفذ فتحة ونتوءاته بجانبه.</translation>
+        <translation>مرّر إبهامك على جهاز التسجيل. كل منفذ فتحة وعلامته بجانبه.</translation>
     </message>
     <message id="help.plug.snap.smooth.1.question">
         <source>The plug does not snap in.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
         <translation>القابس لا يثبت.</translation>
     </message>
     <message id="help.plug.snap.smooth.1.fix">
@@ -1822,13 +1830,14 @@
     </message>
     <message id="help.plug.snap.smooth.2.question">
         <source>I cannot find the smooth port.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
         <translation>لا أجد المنفذ الأملس.</translation>
     </message>
     <message id="help.plug.snap.smooth.2.fix">
-        <source>Run your thumb along the recorder. The smooth port is the opening with no ridges beside it.</source>
+        <source>Run your thumb along the recorder. The smooth port is the opening with no mark beside it.</source>
+        <oldsource>Run your thumb along the recorder. The smooth port is the opening with no ridges beside it.</oldsource>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>مرّر إبهامك على جهاز التسجيل. المنفذ الأملس فتحة لا نتوءات بجانبها.</translation>
+        <translation>مرّر إبهامك على جهاز التسجيل. المنفذ الأملس فتحة لا علامة بجانبها.</translation>
     </message>
     <message id="help.nasal_cannula.prongs.1.question">
         <source>The prongs tickle or hurt.</source>
@@ -2616,123 +2625,138 @@
         <translation>تُبقي الحمّالة جهاز التسجيل ثابتًا حين تتقلب في السرير.</translation>
     </message>
     <message id="step.plug.push.title">
-        <source>Match the ridges: %1</source>
-        <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>طابق عدد النتوءات: %1</translation>
+        <source>Find the port with %1</source>
+        <oldsource>Match the ridges: %1</oldsource>
+        <extracomment>Title of the page: a plug goes into the port of the recorder that has the same mark (the plug is pushed in). Next to a picture of it. At most 45 characters. %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
+        <translation>ابحث عن المنفذ: %1</translation>
     </message>
     <message id="step.plug.push.body">
-        <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug straight in.</source>
-        <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). %1 is the number of ridges.</extracomment>
-        <translation>تحسّس النتوءات على القابس: %1. ابحث في جهاز التسجيل عن المنفذ الذي له العدد نفسه. أدخل القابس مستقيمًا.</translation>
+        <source>Feel the mark on the plug: %1. Find the port on the recorder with the same mark. Push the plug straight in.</source>
+        <oldsource>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug straight in.</oldsource>
+        <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same mark (the plug is pushed in). %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
+        <translation>تحسّس العلامة على القابس: %1. ابحث في جهاز التسجيل عن المنفذ الذي له العلامة نفسها. أدخل القابس مستقيمًا.</translation>
     </message>
     <message id="step.plug.push.right">
-        <source>It is in all the way. Ridges on plug and port: %1.</source>
-        <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). %1 is the number of ridges.</extracomment>
-        <translation>دخل إلى آخره. النتوءات على القابس والمنفذ: %1.</translation>
+        <source>It is in all the way. Plug and port both have %1.</source>
+        <oldsource>It is in all the way. Ridges on plug and port: %1.</oldsource>
+        <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same mark (the plug is pushed in). %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
+        <translation>دخل إلى آخره. العلامة على القابس والمنفذ: %1.</translation>
     </message>
     <message id="step.plug.push.why">
-        <source>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</source>
-        <extracomment>Answer to &quot;Why this?&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in).</extracomment>
-        <translation>لكل قابس منفذ خاص به. يمكنك تحسّس النتوءات بإبهامك حتى في الظلام.</translation>
+        <source>Each plug has its own port. You can feel its mark with your thumb, even in the dark.</source>
+        <oldsource>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</oldsource>
+        <extracomment>Answer to &quot;Why this?&quot;: a plug goes into the port of the recorder that has the same mark (the plug is pushed in).</extracomment>
+        <translation>لكل قابس منفذ خاص به. يمكنك تحسّس علامته بإبهامك حتى في الظلام.</translation>
     </message>
     <message id="step.plug.push.smooth.title">
         <source>Push the smooth plug in</source>
-        <extracomment>Title of the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in). Next to a picture of it. At most 45 characters.</extracomment>
+        <extracomment>Title of the page: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in). Next to a picture of it. At most 45 characters.</extracomment>
         <translation>أدخل القابس الأملس</translation>
     </message>
     <message id="step.plug.push.smooth.body">
-        <source>This plug has no ridges. Find the port on the recorder that has none. Push the plug straight in.</source>
-        <extracomment>What to do on this page, 1 or 2 short sentences: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
-        <translation>هذا القابس بلا نتوءات. ابحث في جهاز التسجيل عن المنفذ الذي بلا نتوءات. أدخل القابس مستقيمًا.</translation>
+        <source>This plug is smooth: it has no mark. Find the smooth port on the recorder. Push the plug straight in.</source>
+        <oldsource>This plug has no ridges. Find the port on the recorder that has none. Push the plug straight in.</oldsource>
+        <extracomment>What to do on this page, 1 or 2 short sentences: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
+        <translation>هذا القابس أملس بلا علامة. ابحث في جهاز التسجيل عن المنفذ الأملس. أدخل القابس مستقيمًا.</translation>
     </message>
     <message id="step.plug.push.smooth.right">
         <source>It is in all the way. Plug and port are both smooth.</source>
-        <extracomment>Stands under the heading &quot;It is right when&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
+        <extracomment>Stands under the heading &quot;It is right when&quot;: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
         <translation>دخل إلى آخره. القابس والمنفذ أملسان.</translation>
     </message>
     <message id="step.plug.push.smooth.why">
         <source>Each plug has its own port. This one is smooth, so you can feel it even in the dark.</source>
-        <extracomment>Answer to &quot;Why this?&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
+        <extracomment>Answer to &quot;Why this?&quot;: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
         <translation>لكل قابس منفذ خاص به. هذا أملس، فيمكنك معرفته حتى في الظلام.</translation>
     </message>
     <message id="step.plug.twist.title">
-        <source>Match the ridges: %1</source>
-        <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>طابق عدد النتوءات: %1</translation>
+        <source>Find the port with %1</source>
+        <oldsource>Match the ridges: %1</oldsource>
+        <extracomment>Title of the page: a plug goes into the port of the recorder that has the same mark (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters. %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
+        <translation>ابحث عن المنفذ: %1</translation>
     </message>
     <message id="step.plug.twist.body">
-        <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug in and turn it clockwise until it stops.</source>
-        <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). %1 is the number of ridges.</extracomment>
-        <translation>تحسّس النتوءات على القابس: %1. ابحث في جهاز التسجيل عن المنفذ الذي له العدد نفسه. أدخل القابس وأدره باتجاه عقارب الساعة حتى يتوقف.</translation>
+        <source>Feel the mark on the plug: %1. Find the port on the recorder with the same mark. Push the plug in and turn it clockwise until it stops.</source>
+        <oldsource>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug in and turn it clockwise until it stops.</oldsource>
+        <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same mark (the plug is pushed in and turned clockwise). %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
+        <translation>تحسّس العلامة على القابس: %1. ابحث في جهاز التسجيل عن المنفذ الذي له العلامة نفسها. أدخل القابس وأدره باتجاه عقارب الساعة حتى يتوقف.</translation>
     </message>
     <message id="step.plug.twist.right">
-        <source>It turns no further. Ridges on plug and port: %1.</source>
-        <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). %1 is the number of ridges.</extracomment>
-        <translation>لا يدور أكثر. النتوءات على القابس والمنفذ: %1.</translation>
+        <source>It turns no further. Plug and port both have %1.</source>
+        <oldsource>It turns no further. Ridges on plug and port: %1.</oldsource>
+        <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same mark (the plug is pushed in and turned clockwise). %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
+        <translation>لا يدور أكثر. العلامة على القابس والمنفذ: %1.</translation>
     </message>
     <message id="step.plug.twist.why">
-        <source>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</source>
-        <extracomment>Answer to &quot;Why this?&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise).</extracomment>
-        <translation>لكل قابس منفذ خاص به. يمكنك تحسّس النتوءات بإبهامك حتى في الظلام.</translation>
+        <source>Each plug has its own port. You can feel its mark with your thumb, even in the dark.</source>
+        <oldsource>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</oldsource>
+        <extracomment>Answer to &quot;Why this?&quot;: a plug goes into the port of the recorder that has the same mark (the plug is pushed in and turned clockwise).</extracomment>
+        <translation>لكل قابس منفذ خاص به. يمكنك تحسّس علامته بإبهامك حتى في الظلام.</translation>
     </message>
     <message id="step.plug.twist.smooth.title">
         <source>Turn the smooth plug in</source>
-        <extracomment>Title of the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters.</extracomment>
+        <extracomment>Title of the page: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters.</extracomment>
         <translation>أدر القابس الأملس</translation>
     </message>
     <message id="step.plug.twist.smooth.body">
-        <source>This plug has no ridges. Find the port on the recorder that has none. Push the plug in and turn it clockwise until it stops.</source>
-        <extracomment>What to do on this page, 1 or 2 short sentences: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
-        <translation>هذا القابس بلا نتوءات. ابحث في جهاز التسجيل عن المنفذ الذي بلا نتوءات. أدخل القابس وأدره باتجاه عقارب الساعة حتى يتوقف.</translation>
+        <source>This plug is smooth: it has no mark. Find the smooth port on the recorder. Push the plug in and turn it clockwise until it stops.</source>
+        <oldsource>This plug has no ridges. Find the port on the recorder that has none. Push the plug in and turn it clockwise until it stops.</oldsource>
+        <extracomment>What to do on this page, 1 or 2 short sentences: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
+        <translation>هذا القابس أملس بلا علامة. ابحث في جهاز التسجيل عن المنفذ الأملس. أدخل القابس وأدره باتجاه عقارب الساعة حتى يتوقف.</translation>
     </message>
     <message id="step.plug.twist.smooth.right">
         <source>It turns no further. Plug and port are both smooth.</source>
-        <extracomment>Stands under the heading &quot;It is right when&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
+        <extracomment>Stands under the heading &quot;It is right when&quot;: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
         <translation>لا يدور أكثر. القابس والمنفذ أملسان.</translation>
     </message>
     <message id="step.plug.twist.smooth.why">
         <source>Each plug has its own port. This one is smooth, so you can feel it even in the dark.</source>
-        <extracomment>Answer to &quot;Why this?&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
+        <extracomment>Answer to &quot;Why this?&quot;: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
         <translation>لكل قابس منفذ خاص به. هذا أملس، فيمكنك معرفته حتى في الظلام.</translation>
     </message>
     <message id="step.plug.snap.title">
-        <source>Match the ridges: %1</source>
-        <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>طابق عدد النتوءات: %1</translation>
+        <source>Find the port with %1</source>
+        <oldsource>Match the ridges: %1</oldsource>
+        <extracomment>Title of the page: a plug goes into the port of the recorder that has the same mark (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters. %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
+        <translation>ابحث عن المنفذ: %1</translation>
     </message>
     <message id="step.plug.snap.body">
-        <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Press the plug until it snaps.</source>
-        <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). %1 is the number of ridges.</extracomment>
-        <translation>تحسّس النتوءات على القابس: %1. ابحث في جهاز التسجيل عن المنفذ الذي له العدد نفسه. اضغط القابس حتى يثبت.</translation>
+        <source>Feel the mark on the plug: %1. Find the port on the recorder with the same mark. Press the plug until it snaps.</source>
+        <oldsource>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Press the plug until it snaps.</oldsource>
+        <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same mark (the plug is pressed until it snaps). %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
+        <translation>تحسّس العلامة على القابس: %1. ابحث في جهاز التسجيل عن المنفذ الذي له العلامة نفسها. اضغط القابس حتى يثبت.</translation>
     </message>
     <message id="step.plug.snap.right">
-        <source>You felt it snap. Ridges on plug and port: %1.</source>
-        <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). %1 is the number of ridges.</extracomment>
-        <translation>أحسست به يثبت. النتوءات على القابس والمنفذ: %1.</translation>
+        <source>You felt it snap. Plug and port both have %1.</source>
+        <oldsource>You felt it snap. Ridges on plug and port: %1.</oldsource>
+        <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same mark (the plug is pressed until it snaps). %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
+        <translation>أحسست به يثبت. العلامة على القابس والمنفذ: %1.</translation>
     </message>
     <message id="step.plug.snap.why">
-        <source>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</source>
-        <extracomment>Answer to &quot;Why this?&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps).</extracomment>
-        <translation>لكل قابس منفذ خاص به. يمكنك تحسّس النتوءات بإبهامك حتى في الظلام.</translation>
+        <source>Each plug has its own port. You can feel its mark with your thumb, even in the dark.</source>
+        <oldsource>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</oldsource>
+        <extracomment>Answer to &quot;Why this?&quot;: a plug goes into the port of the recorder that has the same mark (the plug is pressed until it snaps).</extracomment>
+        <translation>لكل قابس منفذ خاص به. يمكنك تحسّس علامته بإبهامك حتى في الظلام.</translation>
     </message>
     <message id="step.plug.snap.smooth.title">
         <source>Snap the smooth plug in</source>
-        <extracomment>Title of the page: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters.</extracomment>
+        <extracomment>Title of the page: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters.</extracomment>
         <translation>ثبّت القابس الأملس</translation>
     </message>
     <message id="step.plug.snap.smooth.body">
-        <source>This plug has no ridges. Find the port on the recorder that has none. Press the plug until it snaps.</source>
-        <extracomment>What to do on this page, 1 or 2 short sentences: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
-        <translation>هذا القابس بلا نتوءات. ابحث في جهاز التسجيل عن المنفذ الذي بلا نتوءات. اضغط القابس حتى يثبت.</translation>
+        <source>This plug is smooth: it has no mark. Find the smooth port on the recorder. Press the plug until it snaps.</source>
+        <oldsource>This plug has no ridges. Find the port on the recorder that has none. Press the plug until it snaps.</oldsource>
+        <extracomment>What to do on this page, 1 or 2 short sentences: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
+        <translation>هذا القابس أملس بلا علامة. ابحث في جهاز التسجيل عن المنفذ الأملس. اضغط القابس حتى يثبت.</translation>
     </message>
     <message id="step.plug.snap.smooth.right">
         <source>You felt it snap. Plug and port are both smooth.</source>
-        <extracomment>Stands under the heading &quot;It is right when&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
+        <extracomment>Stands under the heading &quot;It is right when&quot;: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
         <translation>أحسست به يثبت. القابس والمنفذ أملسان.</translation>
     </message>
     <message id="step.plug.snap.smooth.why">
         <source>Each plug has its own port. This one is smooth, so you can feel it even in the dark.</source>
-        <extracomment>Answer to &quot;Why this?&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
+        <extracomment>Answer to &quot;Why this?&quot;: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
         <translation>لكل قابس منفذ خاص به. هذا أملس، فيمكنك معرفته حتى في الظلام.</translation>
     </message>
     <message id="step.nasal_cannula.prongs.title">
@@ -5277,9 +5301,10 @@
         <translation>أغلق كل حزام في آخر النفَس الخارج: يدخل تحته إصبعان.</translation>
     </message>
     <message id="sheet.brief.plugs">
-        <source>Each plug goes into the port with just as many ridges.</source>
+        <source>Each plug goes into the port with the same mark.</source>
+        <oldsource>Each plug goes into the port with just as many ridges.</oldsource>
         <extracomment>Short sheet, over the steps: it holds for each plug. One line, at most 65 characters.</extracomment>
-        <translation>كل قابس يدخل في المنفذ الذي له عدد النتوءات نفسه.</translation>
+        <translation>كل قابس يدخل في المنفذ الذي له العلامة نفسها.</translation>
     </message>
     <message id="sheet.brief.tape">
         <source>Never on sore or broken skin, or if tape makes it itch, sore or red: call your clinic. Never around a hand or finger.</source>
@@ -5360,6 +5385,51 @@
         <source>This need not come back: %1.</source>
         <extracomment>Short sheet, under that: a thing of the bag that is used up. %1 is its name, such as &quot;roll of tape&quot;.</extracomment>
         <translation>هذا لا يلزم أن تعيده: %1.</translation>
+    </message>
+    <message id="sheet.plug">
+        <source>Plug in: %1 (%2)</source>
+        <extracomment>Short sheet, title of a step: the plug of a part goes into its port. %1 is the part, such as &quot;waist belt&quot;, %2 the mark of plug and port, such as &quot;2 ridges&quot;. At most 45 characters.</extracomment>
+        <translation>أدخل القابس: %1 (%2)</translation>
+    </message>
+    <message id="mark.ridges.1">
+        <source>1 ridge</source>
+        <extracomment>The mark of a plug and of its port, inside a sentence: raised bars that a thumb can count.</extracomment>
+        <translation>نتوء واحد</translation>
+    </message>
+    <message id="mark.ridges.2">
+        <source>2 ridges</source>
+        <extracomment>The mark of a plug and of its port, inside a sentence: raised bars that a thumb can count.</extracomment>
+        <translation>نتوءان</translation>
+    </message>
+    <message id="mark.ridges.3">
+        <source>3 ridges</source>
+        <extracomment>The mark of a plug and of its port, inside a sentence: raised bars that a thumb can count.</extracomment>
+        <translation>3 نتوءات</translation>
+    </message>
+    <message id="mark.ridges.4">
+        <source>4 ridges</source>
+        <extracomment>The mark of a plug and of its port, inside a sentence: raised bars that a thumb can count.</extracomment>
+        <translation>4 نتوءات</translation>
+    </message>
+    <message id="mark.dots.1">
+        <source>1 dot</source>
+        <extracomment>The mark of a plug and of its port, inside a sentence: raised round dots that a thumb can count.</extracomment>
+        <translation>نقطة بارزة واحدة</translation>
+    </message>
+    <message id="mark.dots.2">
+        <source>2 dots</source>
+        <extracomment>The mark of a plug and of its port, inside a sentence: raised round dots that a thumb can count.</extracomment>
+        <translation>نقطتان بارزتان</translation>
+    </message>
+    <message id="mark.dots.3">
+        <source>3 dots</source>
+        <extracomment>The mark of a plug and of its port, inside a sentence: raised round dots that a thumb can count.</extracomment>
+        <translation>3 نقاط بارزة</translation>
+    </message>
+    <message id="mark.dots.4">
+        <source>4 dots</source>
+        <extracomment>The mark of a plug and of its port, inside a sentence: raised round dots that a thumb can count.</extracomment>
+        <translation>4 نقاط بارزة</translation>
     </message>
 </context>
 </TS>

@@ -1712,27 +1712,29 @@
     </message>
     <message id="help.plug.push.1.question">
         <source>The plug does not go in.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same mark (the plug is pushed in).</extracomment>
         <translation>El conector no entra.</translation>
     </message>
     <message id="help.plug.push.1.fix">
-        <source>Do not force it. Count the ridges again. Then turn the plug a little and try once more.</source>
+        <source>Do not force it. Feel the mark again. Then turn the plug a little and try once more.</source>
+        <oldsource>Do not force it. Count the ridges again. Then turn the plug a little and try once more.</oldsource>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>No lo fuerce. Cuente otra vez los relieves. Después gire un poco el conector y pruebe de nuevo.</translation>
+        <translation>No lo fuerce. Toque otra vez la marca. Después gire un poco el conector y pruebe de nuevo.</translation>
     </message>
     <message id="help.plug.push.2.question">
         <source>I cannot find the right port.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same mark (the plug is pushed in).</extracomment>
         <translation>No encuentro el puerto.</translation>
     </message>
     <message id="help.plug.push.2.fix">
-        <source>Run your thumb along the recorder. Each port is an opening with its ridges beside it.</source>
+        <source>Run your thumb along the recorder. Each port is an opening with its mark beside it.</source>
+        <oldsource>Run your thumb along the recorder. Each port is an opening with its ridges beside it.</oldsource>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Pase el pulgar por el grabador. Cada puerto es una abertura con sus relieves al lado.</translation>
+        <translation>Pase el pulgar por el grabador. Cada puerto es una abertura con su marca al lado.</translation>
     </message>
     <message id="help.plug.push.smooth.1.question">
         <source>The plug does not go in.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
         <translation>El conector no entra.</translation>
     </message>
     <message id="help.plug.push.smooth.1.fix">
@@ -1742,37 +1744,40 @@
     </message>
     <message id="help.plug.push.smooth.2.question">
         <source>I cannot find the smooth port.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
         <translation>No encuentro el puerto liso.</translation>
     </message>
     <message id="help.plug.push.smooth.2.fix">
-        <source>Run your thumb along the recorder. The smooth port is the opening with no ridges beside it.</source>
+        <source>Run your thumb along the recorder. The smooth port is the opening with no mark beside it.</source>
+        <oldsource>Run your thumb along the recorder. The smooth port is the opening with no ridges beside it.</oldsource>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Pase el pulgar por el grabador. El puerto liso es la abertura que no tiene relieves al lado.</translation>
+        <translation>Pase el pulgar por el grabador. El puerto liso es la abertura que no tiene marca al lado.</translation>
     </message>
     <message id="help.plug.twist.1.question">
         <source>The plug does not turn.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same mark (the plug is pushed in and turned clockwise).</extracomment>
         <translation>El conector no gira.</translation>
     </message>
     <message id="help.plug.twist.1.fix">
-        <source>Take it out. Count the ridges again. Push it in all the way, then turn it clockwise.</source>
+        <source>Take it out. Feel the mark again. Push it in all the way, then turn it clockwise.</source>
+        <oldsource>Take it out. Count the ridges again. Push it in all the way, then turn it clockwise.</oldsource>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Sáquelo. Cuente otra vez los relieves. Métalo del todo y gírelo hacia la derecha.</translation>
+        <translation>Sáquelo. Toque otra vez la marca. Métalo del todo y gírelo hacia la derecha.</translation>
     </message>
     <message id="help.plug.twist.2.question">
         <source>I cannot find the right port.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same mark (the plug is pushed in and turned clockwise).</extracomment>
         <translation>No encuentro el puerto.</translation>
     </message>
     <message id="help.plug.twist.2.fix">
-        <source>Run your thumb along the recorder. Each port is an opening with its ridges beside it.</source>
+        <source>Run your thumb along the recorder. Each port is an opening with its mark beside it.</source>
+        <oldsource>Run your thumb along the recorder. Each port is an opening with its ridges beside it.</oldsource>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Pase el pulgar por el grabador. Cada puerto es una abertura con sus relieves al lado.</translation>
+        <translation>Pase el pulgar por el grabador. Cada puerto es una abertura con su marca al lado.</translation>
     </message>
     <message id="help.plug.twist.smooth.1.question">
         <source>The plug does not turn.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
         <translation>El conector no gira.</translation>
     </message>
     <message id="help.plug.twist.smooth.1.fix">
@@ -1782,37 +1787,40 @@
     </message>
     <message id="help.plug.twist.smooth.2.question">
         <source>I cannot find the smooth port.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
         <translation>No encuentro el puerto liso.</translation>
     </message>
     <message id="help.plug.twist.smooth.2.fix">
-        <source>Run your thumb along the recorder. The smooth port is the opening with no ridges beside it.</source>
+        <source>Run your thumb along the recorder. The smooth port is the opening with no mark beside it.</source>
+        <oldsource>Run your thumb along the recorder. The smooth port is the opening with no ridges beside it.</oldsource>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Pase el pulgar por el grabador. El puerto liso es la abertura que no tiene relieves al lado.</translation>
+        <translation>Pase el pulgar por el grabador. El puerto liso es la abertura que no tiene marca al lado.</translation>
     </message>
     <message id="help.plug.snap.1.question">
         <source>The plug does not snap in.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same mark (the plug is pressed until it snaps).</extracomment>
         <translation>El conector no encaja.</translation>
     </message>
     <message id="help.plug.snap.1.fix">
-        <source>Do not force it. Count the ridges again. Then turn the plug a little and press once more.</source>
+        <source>Do not force it. Feel the mark again. Then turn the plug a little and press once more.</source>
+        <oldsource>Do not force it. Count the ridges again. Then turn the plug a little and press once more.</oldsource>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>No lo fuerce. Cuente otra vez los relieves. Después gire un poco el conector y presione de nuevo.</translation>
+        <translation>No lo fuerce. Toque otra vez la marca. Después gire un poco el conector y presione de nuevo.</translation>
     </message>
     <message id="help.plug.snap.2.question">
         <source>I cannot find the right port.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a plug goes into the port of the recorder that has the same mark (the plug is pressed until it snaps).</extracomment>
         <translation>No encuentro el puerto.</translation>
     </message>
     <message id="help.plug.snap.2.fix">
-        <source>Run your thumb along the recorder. Each port is an opening with its ridges beside it.</source>
+        <source>Run your thumb along the recorder. Each port is an opening with its mark beside it.</source>
+        <oldsource>Run your thumb along the recorder. Each port is an opening with its ridges beside it.</oldsource>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Pase el pulgar por el grabador. Cada puerto es una abertura con sus relieves al lado.</translation>
+        <translation>Pase el pulgar por el grabador. Cada puerto es una abertura con su marca al lado.</translation>
     </message>
     <message id="help.plug.snap.smooth.1.question">
         <source>The plug does not snap in.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
         <translation>El conector no encaja.</translation>
     </message>
     <message id="help.plug.snap.smooth.1.fix">
@@ -1822,13 +1830,14 @@
     </message>
     <message id="help.plug.snap.smooth.2.question">
         <source>I cannot find the smooth port.</source>
-        <extracomment>A fault as the person would say it. On the page: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
+        <extracomment>A fault as the person would say it. On the page: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
         <translation>No encuentro el puerto liso.</translation>
     </message>
     <message id="help.plug.snap.smooth.2.fix">
-        <source>Run your thumb along the recorder. The smooth port is the opening with no ridges beside it.</source>
+        <source>Run your thumb along the recorder. The smooth port is the opening with no mark beside it.</source>
+        <oldsource>Run your thumb along the recorder. The smooth port is the opening with no ridges beside it.</oldsource>
         <extracomment>What to do about the fault in the text before this one.</extracomment>
-        <translation>Pase el pulgar por el grabador. El puerto liso es la abertura que no tiene relieves al lado.</translation>
+        <translation>Pase el pulgar por el grabador. El puerto liso es la abertura que no tiene marca al lado.</translation>
     </message>
     <message id="help.nasal_cannula.prongs.1.question">
         <source>The prongs tickle or hurt.</source>
@@ -2616,123 +2625,138 @@
         <translation>El arnés mantiene quieto el grabador cuando usted se da vuelta en la cama.</translation>
     </message>
     <message id="step.plug.push.title">
-        <source>Match the ridges: %1</source>
-        <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>Busque los mismos relieves: %1</translation>
+        <source>Find the port with %1</source>
+        <oldsource>Match the ridges: %1</oldsource>
+        <extracomment>Title of the page: a plug goes into the port of the recorder that has the same mark (the plug is pushed in). Next to a picture of it. At most 45 characters. %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
+        <translation>Busque el puerto: %1</translation>
     </message>
     <message id="step.plug.push.body">
-        <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug straight in.</source>
-        <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). %1 is the number of ridges.</extracomment>
-        <translation>Toque los relieves del conector: %1. Busque en el grabador el puerto que tiene los mismos. Meta el conector recto.</translation>
+        <source>Feel the mark on the plug: %1. Find the port on the recorder with the same mark. Push the plug straight in.</source>
+        <oldsource>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug straight in.</oldsource>
+        <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same mark (the plug is pushed in). %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
+        <translation>Toque la marca del conector: %1. Busque en el grabador el puerto que tiene la misma marca. Meta el conector recto.</translation>
     </message>
     <message id="step.plug.push.right">
-        <source>It is in all the way. Ridges on plug and port: %1.</source>
-        <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in). %1 is the number of ridges.</extracomment>
-        <translation>Entró del todo. Relieves en conector y puerto: %1.</translation>
+        <source>It is in all the way. Plug and port both have %1.</source>
+        <oldsource>It is in all the way. Ridges on plug and port: %1.</oldsource>
+        <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same mark (the plug is pushed in). %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
+        <translation>Entró del todo. Marca en conector y puerto: %1.</translation>
     </message>
     <message id="step.plug.push.why">
-        <source>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</source>
-        <extracomment>Answer to &quot;Why this?&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in).</extracomment>
-        <translation>Cada conector tiene su puerto. Puede sentir los relieves con el pulgar, incluso a oscuras.</translation>
+        <source>Each plug has its own port. You can feel its mark with your thumb, even in the dark.</source>
+        <oldsource>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</oldsource>
+        <extracomment>Answer to &quot;Why this?&quot;: a plug goes into the port of the recorder that has the same mark (the plug is pushed in).</extracomment>
+        <translation>Cada conector tiene su puerto. Puede sentir su marca con el pulgar, incluso a oscuras.</translation>
     </message>
     <message id="step.plug.push.smooth.title">
         <source>Push the smooth plug in</source>
-        <extracomment>Title of the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in). Next to a picture of it. At most 45 characters.</extracomment>
+        <extracomment>Title of the page: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in). Next to a picture of it. At most 45 characters.</extracomment>
         <translation>Meta el conector liso</translation>
     </message>
     <message id="step.plug.push.smooth.body">
-        <source>This plug has no ridges. Find the port on the recorder that has none. Push the plug straight in.</source>
-        <extracomment>What to do on this page, 1 or 2 short sentences: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
-        <translation>Este conector no tiene relieves. Busque en el grabador el puerto que tampoco tiene. Meta el conector recto.</translation>
+        <source>This plug is smooth: it has no mark. Find the smooth port on the recorder. Push the plug straight in.</source>
+        <oldsource>This plug has no ridges. Find the port on the recorder that has none. Push the plug straight in.</oldsource>
+        <extracomment>What to do on this page, 1 or 2 short sentences: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
+        <translation>Este conector es liso: no tiene marca. Busque en el grabador el puerto liso. Meta el conector recto.</translation>
     </message>
     <message id="step.plug.push.smooth.right">
         <source>It is in all the way. Plug and port are both smooth.</source>
-        <extracomment>Stands under the heading &quot;It is right when&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
+        <extracomment>Stands under the heading &quot;It is right when&quot;: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
         <translation>Entró del todo. Conector y puerto son lisos.</translation>
     </message>
     <message id="step.plug.push.smooth.why">
         <source>Each plug has its own port. This one is smooth, so you can feel it even in the dark.</source>
-        <extracomment>Answer to &quot;Why this?&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
+        <extracomment>Answer to &quot;Why this?&quot;: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in).</extracomment>
         <translation>Cada conector tiene su puerto. Este es liso, así que puede reconocerlo incluso a oscuras.</translation>
     </message>
     <message id="step.plug.twist.title">
-        <source>Match the ridges: %1</source>
-        <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>Busque los mismos relieves: %1</translation>
+        <source>Find the port with %1</source>
+        <oldsource>Match the ridges: %1</oldsource>
+        <extracomment>Title of the page: a plug goes into the port of the recorder that has the same mark (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters. %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
+        <translation>Busque el puerto: %1</translation>
     </message>
     <message id="step.plug.twist.body">
-        <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug in and turn it clockwise until it stops.</source>
-        <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). %1 is the number of ridges.</extracomment>
-        <translation>Toque los relieves del conector: %1. Busque en el grabador el puerto que tiene los mismos. Meta el conector y gírelo hacia la derecha, como las agujas del reloj, hasta el tope.</translation>
+        <source>Feel the mark on the plug: %1. Find the port on the recorder with the same mark. Push the plug in and turn it clockwise until it stops.</source>
+        <oldsource>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug in and turn it clockwise until it stops.</oldsource>
+        <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same mark (the plug is pushed in and turned clockwise). %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
+        <translation>Toque la marca del conector: %1. Busque en el grabador el puerto que tiene la misma marca. Meta el conector y gírelo hacia la derecha, como las agujas del reloj, hasta el tope.</translation>
     </message>
     <message id="step.plug.twist.right">
-        <source>It turns no further. Ridges on plug and port: %1.</source>
-        <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise). %1 is the number of ridges.</extracomment>
-        <translation>Ya no gira más. Relieves en conector y puerto: %1.</translation>
+        <source>It turns no further. Plug and port both have %1.</source>
+        <oldsource>It turns no further. Ridges on plug and port: %1.</oldsource>
+        <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same mark (the plug is pushed in and turned clockwise). %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
+        <translation>Ya no gira más. Marca en conector y puerto: %1.</translation>
     </message>
     <message id="step.plug.twist.why">
-        <source>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</source>
-        <extracomment>Answer to &quot;Why this?&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pushed in and turned clockwise).</extracomment>
-        <translation>Cada conector tiene su puerto. Puede sentir los relieves con el pulgar, incluso a oscuras.</translation>
+        <source>Each plug has its own port. You can feel its mark with your thumb, even in the dark.</source>
+        <oldsource>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</oldsource>
+        <extracomment>Answer to &quot;Why this?&quot;: a plug goes into the port of the recorder that has the same mark (the plug is pushed in and turned clockwise).</extracomment>
+        <translation>Cada conector tiene su puerto. Puede sentir su marca con el pulgar, incluso a oscuras.</translation>
     </message>
     <message id="step.plug.twist.smooth.title">
         <source>Turn the smooth plug in</source>
-        <extracomment>Title of the page: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters.</extracomment>
+        <extracomment>Title of the page: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters.</extracomment>
         <translation>Gire el conector liso</translation>
     </message>
     <message id="step.plug.twist.smooth.body">
-        <source>This plug has no ridges. Find the port on the recorder that has none. Push the plug in and turn it clockwise until it stops.</source>
-        <extracomment>What to do on this page, 1 or 2 short sentences: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
-        <translation>Este conector no tiene relieves. Busque en el grabador el puerto que tampoco tiene. Meta el conector y gírelo hacia la derecha, como las agujas del reloj, hasta el tope.</translation>
+        <source>This plug is smooth: it has no mark. Find the smooth port on the recorder. Push the plug in and turn it clockwise until it stops.</source>
+        <oldsource>This plug has no ridges. Find the port on the recorder that has none. Push the plug in and turn it clockwise until it stops.</oldsource>
+        <extracomment>What to do on this page, 1 or 2 short sentences: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
+        <translation>Este conector es liso: no tiene marca. Busque en el grabador el puerto liso. Meta el conector y gírelo hacia la derecha, como las agujas del reloj, hasta el tope.</translation>
     </message>
     <message id="step.plug.twist.smooth.right">
         <source>It turns no further. Plug and port are both smooth.</source>
-        <extracomment>Stands under the heading &quot;It is right when&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
+        <extracomment>Stands under the heading &quot;It is right when&quot;: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
         <translation>Ya no gira más. Conector y puerto son lisos.</translation>
     </message>
     <message id="step.plug.twist.smooth.why">
         <source>Each plug has its own port. This one is smooth, so you can feel it even in the dark.</source>
-        <extracomment>Answer to &quot;Why this?&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
+        <extracomment>Answer to &quot;Why this?&quot;: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pushed in and turned clockwise).</extracomment>
         <translation>Cada conector tiene su puerto. Este es liso, así que puede reconocerlo incluso a oscuras.</translation>
     </message>
     <message id="step.plug.snap.title">
-        <source>Match the ridges: %1</source>
-        <extracomment>Title of the page: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters. %1 is the number of ridges.</extracomment>
-        <translation>Busque los mismos relieves: %1</translation>
+        <source>Find the port with %1</source>
+        <oldsource>Match the ridges: %1</oldsource>
+        <extracomment>Title of the page: a plug goes into the port of the recorder that has the same mark (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters. %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
+        <translation>Busque el puerto: %1</translation>
     </message>
     <message id="step.plug.snap.body">
-        <source>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Press the plug until it snaps.</source>
-        <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). %1 is the number of ridges.</extracomment>
-        <translation>Toque los relieves del conector: %1. Busque en el grabador el puerto que tiene los mismos. Presione el conector hasta que encaje.</translation>
+        <source>Feel the mark on the plug: %1. Find the port on the recorder with the same mark. Press the plug until it snaps.</source>
+        <oldsource>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Press the plug until it snaps.</oldsource>
+        <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same mark (the plug is pressed until it snaps). %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
+        <translation>Toque la marca del conector: %1. Busque en el grabador el puerto que tiene la misma marca. Presione el conector hasta que encaje.</translation>
     </message>
     <message id="step.plug.snap.right">
-        <source>You felt it snap. Ridges on plug and port: %1.</source>
-        <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps). %1 is the number of ridges.</extracomment>
-        <translation>Sintió que encajó. Relieves en conector y puerto: %1.</translation>
+        <source>You felt it snap. Plug and port both have %1.</source>
+        <oldsource>You felt it snap. Ridges on plug and port: %1.</oldsource>
+        <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same mark (the plug is pressed until it snaps). %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
+        <translation>Sintió que encajó. Marca en conector y puerto: %1.</translation>
     </message>
     <message id="step.plug.snap.why">
-        <source>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</source>
-        <extracomment>Answer to &quot;Why this?&quot;: a plug goes into the port of the recorder that has the same number of raised ridges (the plug is pressed until it snaps).</extracomment>
-        <translation>Cada conector tiene su puerto. Puede sentir los relieves con el pulgar, incluso a oscuras.</translation>
+        <source>Each plug has its own port. You can feel its mark with your thumb, even in the dark.</source>
+        <oldsource>Each plug has its own port. You can feel the ridges with your thumb, even in the dark.</oldsource>
+        <extracomment>Answer to &quot;Why this?&quot;: a plug goes into the port of the recorder that has the same mark (the plug is pressed until it snaps).</extracomment>
+        <translation>Cada conector tiene su puerto. Puede sentir su marca con el pulgar, incluso a oscuras.</translation>
     </message>
     <message id="step.plug.snap.smooth.title">
         <source>Snap the smooth plug in</source>
-        <extracomment>Title of the page: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters.</extracomment>
+        <extracomment>Title of the page: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters.</extracomment>
         <translation>Encaje el conector liso</translation>
     </message>
     <message id="step.plug.snap.smooth.body">
-        <source>This plug has no ridges. Find the port on the recorder that has none. Press the plug until it snaps.</source>
-        <extracomment>What to do on this page, 1 or 2 short sentences: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
-        <translation>Este conector no tiene relieves. Busque en el grabador el puerto que tampoco tiene. Presione el conector hasta que encaje.</translation>
+        <source>This plug is smooth: it has no mark. Find the smooth port on the recorder. Press the plug until it snaps.</source>
+        <oldsource>This plug has no ridges. Find the port on the recorder that has none. Press the plug until it snaps.</oldsource>
+        <extracomment>What to do on this page, 1 or 2 short sentences: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
+        <translation>Este conector es liso: no tiene marca. Busque en el grabador el puerto liso. Presione el conector hasta que encaje.</translation>
     </message>
     <message id="step.plug.snap.smooth.right">
         <source>You felt it snap. Plug and port are both smooth.</source>
-        <extracomment>Stands under the heading &quot;It is right when&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
+        <extracomment>Stands under the heading &quot;It is right when&quot;: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
         <translation>Sintió que encajó. Conector y puerto son lisos.</translation>
     </message>
     <message id="step.plug.snap.smooth.why">
         <source>Each plug has its own port. This one is smooth, so you can feel it even in the dark.</source>
-        <extracomment>Answer to &quot;Why this?&quot;: a plug without ridges goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
+        <extracomment>Answer to &quot;Why this?&quot;: a smooth plug, without a mark, goes into the port of the recorder that has none (the plug is pressed until it snaps).</extracomment>
         <translation>Cada conector tiene su puerto. Este es liso, así que puede reconocerlo incluso a oscuras.</translation>
     </message>
     <message id="step.nasal_cannula.prongs.title">
@@ -5277,9 +5301,10 @@
         <translation>Cierre cada banda al soltar el aire: caben 2 dedos.</translation>
     </message>
     <message id="sheet.brief.plugs">
-        <source>Each plug goes into the port with just as many ridges.</source>
+        <source>Each plug goes into the port with the same mark.</source>
+        <oldsource>Each plug goes into the port with just as many ridges.</oldsource>
         <extracomment>Short sheet, over the steps: it holds for each plug. One line, at most 65 characters.</extracomment>
-        <translation>Cada conector va en el puerto con los mismos relieves.</translation>
+        <translation>Cada conector va en el puerto con la misma marca.</translation>
     </message>
     <message id="sheet.brief.tape">
         <source>Never on sore or broken skin, or if tape makes it itch, sore or red: call your clinic. Never around a hand or finger.</source>
@@ -5360,6 +5385,51 @@
         <source>This need not come back: %1.</source>
         <extracomment>Short sheet, under that: a thing of the bag that is used up. %1 is its name, such as &quot;roll of tape&quot;.</extracomment>
         <translation>Esto no se devuelve: %1.</translation>
+    </message>
+    <message id="sheet.plug">
+        <source>Plug in: %1 (%2)</source>
+        <extracomment>Short sheet, title of a step: the plug of a part goes into its port. %1 is the part, such as &quot;waist belt&quot;, %2 the mark of plug and port, such as &quot;2 ridges&quot;. At most 45 characters.</extracomment>
+        <translation>Conecte: %1 (%2)</translation>
+    </message>
+    <message id="mark.ridges.1">
+        <source>1 ridge</source>
+        <extracomment>The mark of a plug and of its port, inside a sentence: raised bars that a thumb can count.</extracomment>
+        <translation>1 relieve</translation>
+    </message>
+    <message id="mark.ridges.2">
+        <source>2 ridges</source>
+        <extracomment>The mark of a plug and of its port, inside a sentence: raised bars that a thumb can count.</extracomment>
+        <translation>2 relieves</translation>
+    </message>
+    <message id="mark.ridges.3">
+        <source>3 ridges</source>
+        <extracomment>The mark of a plug and of its port, inside a sentence: raised bars that a thumb can count.</extracomment>
+        <translation>3 relieves</translation>
+    </message>
+    <message id="mark.ridges.4">
+        <source>4 ridges</source>
+        <extracomment>The mark of a plug and of its port, inside a sentence: raised bars that a thumb can count.</extracomment>
+        <translation>4 relieves</translation>
+    </message>
+    <message id="mark.dots.1">
+        <source>1 dot</source>
+        <extracomment>The mark of a plug and of its port, inside a sentence: raised round dots that a thumb can count.</extracomment>
+        <translation>1 punto</translation>
+    </message>
+    <message id="mark.dots.2">
+        <source>2 dots</source>
+        <extracomment>The mark of a plug and of its port, inside a sentence: raised round dots that a thumb can count.</extracomment>
+        <translation>2 puntos</translation>
+    </message>
+    <message id="mark.dots.3">
+        <source>3 dots</source>
+        <extracomment>The mark of a plug and of its port, inside a sentence: raised round dots that a thumb can count.</extracomment>
+        <translation>3 puntos</translation>
+    </message>
+    <message id="mark.dots.4">
+        <source>4 dots</source>
+        <extracomment>The mark of a plug and of its port, inside a sentence: raised round dots that a thumb can count.</extracomment>
+        <translation>4 puntos</translation>
     </message>
 </context>
 </TS>

@@ -25,9 +25,9 @@ constexpr int io_failed = 3;
 int usage() {
     std::cerr << "evenfall-figures ASSETS_DIR OUT_DIR [--tone dark|light|night|print] "
                  "[--hand left|right] [--build slim|medium|broad] [--state outline|current|done] "
-                 "[--ridges 0..4] [--layers NAME,NAME,...] [--backdrop]\n"
+                 "[--ridges 0..4] [--dots] [--layers NAME,NAME,...] [--backdrop]\n"
                  "ASSETS_DIR is assets/figures. The layers that are named, or else all, are in the "
-                 "given state (done).\n";
+                 "given state (done). With --dots the marks are dots instead of ridges.\n";
     return bad_usage;
 }
 
@@ -121,10 +121,13 @@ int main(int argc, char** argv) {
     FigureRequest request;
     PartState state = PartState::done;
     std::optional<int> ridges;
+    bool dots = false;
     std::optional<std::set<std::string>> layers;
     for (std::size_t i = 2; i < words.size(); ++i) {
         if (words[i] == "--backdrop") {
             request.backdrop = true;
+        } else if (words[i] == "--dots") {
+            dots = true;
         } else if (words[i] == "--layers" && i + 1 < words.size()) {
             layers = names_in(words[++i]);
         } else if (i + 1 >= words.size() ||
@@ -153,10 +156,14 @@ int main(int argc, char** argv) {
                 request.parts[layer] = state;
             }
         }
-        request.ridges.clear();
+        request.counts.clear();
+        request.dots.clear();
         for (const std::string& slot : store.mark_slots(id)) {
             if (ridges && slot != "strips") {
-                request.ridges[slot] = *ridges;
+                request.counts[slot] = *ridges;
+            }
+            if (dots) {
+                request.dots.insert(slot);
             }
         }
         const fs::path path = fs::path(words[1]) / (id + ".svg");

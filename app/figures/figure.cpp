@@ -23,7 +23,11 @@ constexpr double middle_x = 400;    // every figure is 800 wide and built round 
 constexpr double halo_reach = 9;    // units of halo on each side of a current part
 constexpr double edge_reach = 5;    // units of edge on each side of a hand over skin
 constexpr double outline_width = 4; // thin line of a part still to come
-constexpr int most_ridges = 4;      // kit marks are one to four ridges
+constexpr int most_in_mark = 4;     // kit marks are one to four ridges or dots
+// Of the size of a mark: from one ridge or dot to the next, a ridge's width, a dot's radius.
+constexpr double mark_pitch = 0.5;
+constexpr double ridge_width = 0.24;
+constexpr double dot_radius = 0.21;
 constexpr int most_repeats = 8;
 
 double stretch_of(Build build) {
@@ -127,8 +131,8 @@ class Composer {
 
     int count_of(const Node& node, std::string_view attribute, int most) const {
         const std::string& slot = *node.find(attribute);
-        const auto wanted = request_.ridges.find(slot);
-        const int count = wanted == request_.ridges.end()
+        const auto wanted = request_.counts.find(slot);
+        const int count = wanted == request_.counts.end()
                               ? static_cast<int>(node.number("default", 0))
                               : wanted->second;
         if (count < 0 || count > most) {
@@ -163,8 +167,8 @@ class Composer {
     void emit(const Node& node, Paint paint, Style style) {
         if (node.name == "g") {
             group(node, paint, std::move(style));
-        } else if (node.name == "ridges") {
-            ridges(node, paint);
+        } else if (node.name == "mark") {
+            mark(node, paint);
         } else if (node.name == "repeat") {
             repeat(node, paint, style);
         } else {
@@ -187,10 +191,10 @@ class Composer {
             steps.push_back("translate(" + format((stretch - 1.0) * (at - middle_x)) + " 0)");
         }
         if (node.find("place")) {
-            // The place in a row that belongs to this many ridges; what has none comes last.
-            const int count = count_of(node, "place", most_ridges);
+            // The place in a row that belongs to this count; what is smooth comes last.
+            const int count = count_of(node, "place", most_in_mark);
             steps.push_back("translate(" +
-                            format((count == 0 ? most_ridges : count - 1) * node.number("dx", 0)) +
+                            format((count == 0 ? most_in_mark : count - 1) * node.number("dx", 0)) +
                             " 0)");
         }
         if (node.find("breathe") && request_.widen != 0.0) {
@@ -308,25 +312,35 @@ class Composer {
         }
     }
 
-    /// N short bars side by side, the middle of the row at x, y.
-    void ridges(const Node& node, Paint paint) {
-        const int count = count_of(node, "slot", most_ridges);
+    /// N short bars or dots side by side, the middle of the row at x, y. A mark with a "count" of
+    /// its own takes only the shape of its slot.
+    void mark(const Node& node, Paint paint) {
+        const int count = node.find("count") ? static_cast<int>(node.number("count", 0))
+                                             : count_of(node, "slot", most_in_mark);
         if (count == 0 || paint == Paint::outline || paint == Paint::halo || paint == Paint::edge) {
             return;
         }
         const double size = node.number("size", 20);
-        const double pitch = 0.5 * size;
-        const double width = 0.24 * size;
-        const Role role = paint == Paint::accent ? Role::accent_mark : Role::mark;
-        const std::string fill(palette::colour(role, request_.tone));
+        const Role role = paint == Paint::accent ? Role::accent_mark
+                          : node.find("quiet")   ? Role::part_shade
+                                                 : Role::mark;
+        const std::string fill = "\" fill=\"" +
+                                 std::string(palette::colour(role, request_.tone)) + "\"/>\n";
         out_ += "<g transform=\"translate(" + format(node.number("x", 0)) + " " +
                 format(node.number("y", 0)) + ") rotate(" + format(node.number("angle", 0)) +
                 ")\">\n";
+        const bool dots = request_.dots.contains(*node.find("slot"));
         for (int i = 0; i < count; ++i) {
-            const double x = (i - (count - 1) / 2.0) * pitch - width / 2;
-            out_ += "<rect x=\"" + format(x) + "\" y=\"" + format(-size / 2) + "\" width=\"" +
-                    format(width) + "\" height=\"" + format(size) + "\" rx=\"" + format(width / 2) +
-                    "\" fill=\"" + fill + "\"/>\n";
+            const double middle = (i - (count - 1) / 2.0) * mark_pitch * size;
+            if (dots) {
+                out_ += "<circle cx=\"" + format(middle) + "\" cy=\"0\" r=\"" +
+                        format(dot_radius * size) + fill;
+            } else {
+                const double width = ridge_width * size;
+                out_ += "<rect x=\"" + format(middle - width / 2) + "\" y=\"" +
+                        format(-size / 2) + "\" width=\"" + format(width) + "\" height=\"" +
+                        format(size) + "\" rx=\"" + format(width / 2) + fill;
+            }
         }
         out_ += "</g>\n";
     }

@@ -4,6 +4,7 @@
 
 #include <map>
 #include <memory>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -41,11 +42,13 @@ struct FigureRequest {
     /// cable comes from, which ports the recorder has). A layer that is not named is hidden, a name
     /// the figure does not have is passed over (see FigureStore::layers).
     std::map<std::string, PartState> parts;
-    /// Mark slot -> count of ridges, 0 to 4 (slot "strips": strips of tape, 0 to 8). A slot that
-    /// is not named shows the drawing's own default; a group with "place" stands where that count
-    /// of ridges belongs. A name the figure does not have is passed over (see
+    /// Slot -> how many ridges or dots its mark has, 0 to 4 (slot "strips": strips of tape, 0 to
+    /// 8). A slot that is not named shows the drawing's own default; a group with "place" stands
+    /// where that count belongs. A name the figure does not have is passed over (see
     /// FigureStore::mark_slots).
-    std::map<std::string, int> ridges;
+    std::map<std::string, int> counts;
+    /// The slots whose mark is round dots; the others have ridges.
+    std::set<std::string> dots;
     double pulse = 1.0;    ///< 0..1, strength of the halo of the current part; 1 is the still form
     double widen = 0.0;    ///< 0..1, breathing guide: 0 breathed out, 1 breathed in
     bool backdrop = false; ///< paint the tone's background behind the figure
@@ -80,7 +83,7 @@ class FigureStore {
     std::vector<std::string> mark_slots(const std::string& id) const;
 
     /// A complete SVG document in the flat subset that Qt SVG and librsvg draw alike.
-    /// @throws std::out_of_range for an unknown id, or for a count of ridges outside its range
+    /// @throws std::out_of_range for an unknown id, or for a count outside its range
     ///         (the message names the figure, the slot and the range).
     std::string compose(const FigureRequest& request) const;
 

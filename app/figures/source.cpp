@@ -200,7 +200,7 @@ const std::map<std::string, Names, std::less<>>& grammar() {
           "halo", "place", "dx", "default"}},
         {"include",
          {"shape", "slot", "transform", "paint", "stretch", "shift", "breathe", "keep", "when"}},
-        {"ridges", {"slot", "default", "x", "y", "size", "angle"}},
+        {"mark", {"slot", "default", "count", "quiet", "x", "y", "size", "angle"}},
         {"repeat", {"slot", "default", "columns", "dx", "dy"}},
         {"path", {"d", "transform", "detail"}},
         {"rect", {"x", "y", "width", "height", "rx", "transform", "detail"}},
@@ -234,6 +234,7 @@ const Names number_attributes{"stroke-width",
                               "dx",
                               "dy",
                               "columns",
+                              "count",
                               "default",
                               "stretch",
                               "shift",
@@ -245,12 +246,13 @@ const std::map<std::string, Names, std::less<>> word_attributes{
     {"mirror", {"no"}},
     {"paint", {"accent", "current", "edged", "outline"}},
     {"detail", {"yes"}},
+    {"quiet", {"yes"}},
     {"stroke-linecap", {"butt", "round"}},
     {"stroke-linejoin", {"miter", "round"}},
 };
 
 const std::map<std::string, Names, std::less<>> needed_attributes{
-    {"include", {"shape"}},          {"ridges", {"slot", "x", "y", "size"}},
+    {"include", {"shape"}},          {"mark", {"slot", "x", "y", "size"}},
     {"repeat", {"slot", "columns"}}, {"path", {"d"}},
     {"rect", {"width", "height"}},   {"circle", {"r"}},
     {"ellipse", {"rx", "ry"}},       {"polyline", {"points"}},
@@ -260,7 +262,7 @@ const std::map<std::string, Names, std::less<>> needed_attributes{
 void check_attribute(const Node& node, const std::string& key, const std::string& value,
                      std::vector<Fault>& faults) {
     const auto& known = grammar().find(node.name)->second;
-    const bool paintable = node.name != "svg" && node.name != "ridges" && node.name != "repeat" &&
+    const bool paintable = node.name != "svg" && node.name != "mark" && node.name != "repeat" &&
                            node.name != "include";
     if (!known.contains(key) && !(paintable && paint_attributes.contains(key))) {
         faults.push_back({node.line, "<" + node.name + "> may not have attribute " + key});
@@ -290,7 +292,7 @@ void check_node(const Node& node, bool is_root, std::vector<Fault>& faults) {
         faults.push_back(
             {node.line, "<" + node.name +
                             "> may not stand here; figures use path rect "
-                            "circle ellipse line polyline polygon g include ridges repeat"});
+                            "circle ellipse line polyline polygon g include mark repeat"});
         return;
     }
     for (const auto& [key, value] : node.attributes) {
@@ -315,7 +317,7 @@ void check_node(const Node& node, bool is_root, std::vector<Fault>& faults) {
 
 /// The including element may give the shape's slot "mark" another name.
 void rename_slot(Node& node, const std::string& slot) {
-    if (node.name == "ridges") {
+    if (node.name == "mark") {
         for (auto& [key, value] : node.attributes) {
             if (key == "slot" && value == "mark") {
                 value = slot;

@@ -33,16 +33,17 @@ const FigureStore& FigureProvider::store()
 
 QString figure_query(const Depiction& what)
 {
-    QStringList ridges, layers, parts;
-    for (const auto& [slot, count] : what.ridges)
-        ridges << QStringLiteral("%1:%2").arg(QString::fromStdString(slot)).arg(count);
+    QStringList counts, dots, layers, query;
+    for (const auto& [slot, count] : what.counts)
+        counts << QStringLiteral("%1:%2").arg(QString::fromStdString(slot)).arg(count);
+    for (const std::string& slot : what.dots)
+        dots << QString::fromStdString(slot);
     for (const std::string& layer : what.layers)
         layers << QString::fromStdString(layer);
-    if (!ridges.isEmpty())
-        parts << QStringLiteral("ridges=") + ridges.join(QLatin1Char(','));
-    if (!layers.isEmpty())
-        parts << QStringLiteral("done=") + layers.join(QLatin1Char(','));
-    return parts.join(QLatin1Char('&'));
+    for (const auto& [key, list] : {std::pair{"counts=", counts}, {"dots=", dots}, {"done=", layers}})
+        if (!list.isEmpty())
+            query << QLatin1String(key) + list.join(QLatin1Char(','));
+    return query.join(QLatin1Char('&'));
 }
 
 FigureRequest parse_figure_address(const QString& address)
@@ -68,10 +69,12 @@ FigureRequest parse_figure_address(const QString& address)
     mark("outline", PartState::outline);
     mark("current", PartState::current);
     mark("done", PartState::done);
-    for (const QString& pair : value("ridges").split(QLatin1Char(','), Qt::SkipEmptyParts)) {
+    for (const QString& slot : value("dots").split(QLatin1Char(','), Qt::SkipEmptyParts))
+        request.dots.insert(slot.toStdString());
+    for (const QString& pair : value("counts").split(QLatin1Char(','), Qt::SkipEmptyParts)) {
         const QStringList two = pair.split(QLatin1Char(':'));
         if (two.size() == 2)
-            request.ridges[two[0].toStdString()] = two[1].toInt();
+            request.counts[two[0].toStdString()] = two[1].toInt();
     }
     return request;
 }

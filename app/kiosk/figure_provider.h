@@ -13,7 +13,7 @@ namespace evenfall {
 /// The drawings built into the program.
 FigureStore built_in_figures();
 
-/// image://figure/<id>?tone=dark&build=medium&hand=right&ridges=mark:2&done=a,b&current=c&outline=d
+/// image://figure/<id>?tone=dark&build=medium&hand=right&counts=mark:2&dots=mark&done=a,b&current=c&outline=d
 class FigureProvider final : public QQuickImageProvider {
   public:
     FigureProvider() : QQuickImageProvider(Image) {}

@@ -64,10 +64,8 @@ ItemRow choice_row(const std::string& id, const QString& text)
 
 QString figure_url(const std::string& id, const Session& session, const Look& look, const std::string& part_id)
 {
-    QString out = url(QString::fromStdString(id), session, look);
-    if (const Part* part = session.kit().part(part_id))
-        out += QStringLiteral("&ridges=mark:%1,mark-plug:%1,mark-port:%1").arg(part->mark.ridges);
-    return out;
+    const Part* part = session.kit().part(part_id);
+    return figure_url(part ? marked(id, *part) : Depiction{id, {}, {}, {}}, session, look);
 }
 
 QString figure_url(const Depiction& what, const Session& session, const Look& look)
@@ -90,7 +88,7 @@ QString person_url(const Session& session, const Look& look, const std::string& 
         else
             later << layer;
     }
-    return url(QStringLiteral("person"), session, look) + QStringLiteral("&done=") + done.join(QLatin1Char(',')) +
+    return figure_url(person_of(session.kit(), session.plan()), session, look) + QStringLiteral("&done=") + done.join(QLatin1Char(',')) +
            QStringLiteral("&current=") + now.join(QLatin1Char(',')) + QStringLiteral("&outline=") + later.join(QLatin1Char(','));
 }
 

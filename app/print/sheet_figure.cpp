@@ -6,13 +6,14 @@
 
 namespace evenfall::print {
 
-Result<std::string> sheet_figure(const FigureStore& figures, const SheetFigure& figure,
+Result<std::string> sheet_figure(const FigureStore& figures, const Depiction& figure,
                                  WritingHand hand) {
     FigureRequest request;
     request.id = figure.id;
     request.tone = Tone::print;
     request.writing_hand = hand == WritingHand::right ? Hand::right : Hand::left;
-    request.ridges = figure.ridges;
+    request.counts = figure.counts;
+    request.dots = figure.dots;
     for (const std::string& layer : figure.layers)
         request.parts[layer] = PartState::done;
     try {

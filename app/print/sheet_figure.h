@@ -9,7 +9,7 @@ namespace evenfall::print {
 
 /// A figure of the sheet as SVG in greys, for the hand that the patient writes with. Refused: the
 /// store does not have it.
-Result<std::string> sheet_figure(const FigureStore& figures, const SheetFigure& figure,
+Result<std::string> sheet_figure(const FigureStore& figures, const Depiction& figure,
                                  WritingHand hand);
 
 /// "Open: ..." with the clinic's hours, which are words of the language themselves.

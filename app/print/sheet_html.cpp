@@ -59,7 +59,7 @@ class SheetPage {
         return "<bdi>" + escaped(words_.code(value)) + "</bdi>";
     }
 
-    void picture(const SheetFigure& figure, const std::string& alternative, const char* kind) {
+    void picture(const Depiction& figure, const std::string& alternative, const char* kind) {
         const Result<std::string> svg = sheet_figure(figures_, figure, sheet_.hand);
         if (!svg) {
             if (problems_.empty())

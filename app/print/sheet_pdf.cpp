@@ -128,7 +128,7 @@ class SheetPages {
     int title_lines_ = 3;
     double width_;
     QrCode qr_;
-    std::map<std::string, Drawing> drawings_;
+    std::map<Depiction, Drawing> drawings_;
     Problems problems_;
     double air_ = 1;      ///< of the paper diary
     double grid_air_ = 0; ///< of its grid; 0 is the same
@@ -278,12 +278,9 @@ class SheetPages {
 
     // ---- shapes ----
 
-    void figure(double x, double y, double side, const SheetFigure& which,
+    void figure(double x, double y, double side, const Depiction& which,
                 const std::string& alternative, Hole hole = {}) {
-        std::string key = which.id;
-        for (const auto& [slot, ridges] : which.ridges)
-            key += " " + slot + std::to_string(ridges);
-        auto found = drawings_.find(key);
+        auto found = drawings_.find(which);
         if (found == drawings_.end()) {
             const Result<std::string> svg = sheet_figure(figures_, which, sheet_.hand);
             if (!svg)
@@ -291,7 +288,7 @@ class SheetPages {
             Result<Drawing> drawing = Drawing::read(*svg);
             if (!drawing)
                 return fail(drawing.problems());
-            found = drawings_.emplace(key, std::move(*drawing)).first;
+            found = drawings_.emplace(which, std::move(*drawing)).first;
         }
         page_.figure(alternative, [&] {
             if (page_.rehearsing())

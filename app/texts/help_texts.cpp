@@ -160,93 +160,93 @@ namespace {
     //% "Make them shorter if they slip, and longer if they rub. Keep them off your neck."
     QT_TRID_NOOP("help.recorder.harness.wear.2.fix"),
     //: A fault as the person would say it. On the page: a plug goes into the port of the recorder
-    //: that has the same number of raised ridges (the plug is pushed in).
+    //: that has the same mark (the plug is pushed in).
     //% "The plug does not go in."
     QT_TRID_NOOP("help.plug.push.1.question"),
     //: What to do about the fault in the text before this one.
-    //% "Do not force it. Count the ridges again. Then turn the plug a little and try once more."
+    //% "Do not force it. Feel the mark again. Then turn the plug a little and try once more."
     QT_TRID_NOOP("help.plug.push.1.fix"),
     //: A fault as the person would say it. On the page: a plug goes into the port of the recorder
-    //: that has the same number of raised ridges (the plug is pushed in).
+    //: that has the same mark (the plug is pushed in).
     //% "I cannot find the right port."
     QT_TRID_NOOP("help.plug.push.2.question"),
     //: What to do about the fault in the text before this one.
-    //% "Run your thumb along the recorder. Each port is an opening with its ridges beside it."
+    //% "Run your thumb along the recorder. Each port is an opening with its mark beside it."
     QT_TRID_NOOP("help.plug.push.2.fix"),
-    //: A fault as the person would say it. On the page: a plug without ridges goes into the port of
-    //: the recorder that has none (the plug is pushed in).
+    //: A fault as the person would say it. On the page: a smooth plug, without a mark, goes into
+    //: the port of the recorder that has none (the plug is pushed in).
     //% "The plug does not go in."
     QT_TRID_NOOP("help.plug.push.smooth.1.question"),
     //: What to do about the fault in the text before this one.
     //% "Do not force it. Feel again for the smooth port. Then turn the plug a little and try once "
     //% "more."
     QT_TRID_NOOP("help.plug.push.smooth.1.fix"),
-    //: A fault as the person would say it. On the page: a plug without ridges goes into the port of
-    //: the recorder that has none (the plug is pushed in).
+    //: A fault as the person would say it. On the page: a smooth plug, without a mark, goes into
+    //: the port of the recorder that has none (the plug is pushed in).
     //% "I cannot find the smooth port."
     QT_TRID_NOOP("help.plug.push.smooth.2.question"),
     //: What to do about the fault in the text before this one.
-    //% "Run your thumb along the recorder. The smooth port is the opening with no ridges beside "
+    //% "Run your thumb along the recorder. The smooth port is the opening with no mark beside "
     //% "it."
     QT_TRID_NOOP("help.plug.push.smooth.2.fix"),
     //: A fault as the person would say it. On the page: a plug goes into the port of the recorder
-    //: that has the same number of raised ridges (the plug is pushed in and turned clockwise).
+    //: that has the same mark (the plug is pushed in and turned clockwise).
     //% "The plug does not turn."
     QT_TRID_NOOP("help.plug.twist.1.question"),
     //: What to do about the fault in the text before this one.
-    //% "Take it out. Count the ridges again. Push it in all the way, then turn it clockwise."
+    //% "Take it out. Feel the mark again. Push it in all the way, then turn it clockwise."
     QT_TRID_NOOP("help.plug.twist.1.fix"),
     //: A fault as the person would say it. On the page: a plug goes into the port of the recorder
-    //: that has the same number of raised ridges (the plug is pushed in and turned clockwise).
+    //: that has the same mark (the plug is pushed in and turned clockwise).
     //% "I cannot find the right port."
     QT_TRID_NOOP("help.plug.twist.2.question"),
     //: What to do about the fault in the text before this one.
-    //% "Run your thumb along the recorder. Each port is an opening with its ridges beside it."
+    //% "Run your thumb along the recorder. Each port is an opening with its mark beside it."
     QT_TRID_NOOP("help.plug.twist.2.fix"),
-    //: A fault as the person would say it. On the page: a plug without ridges goes into the port of
-    //: the recorder that has none (the plug is pushed in and turned clockwise).
+    //: A fault as the person would say it. On the page: a smooth plug, without a mark, goes into
+    //: the port of the recorder that has none (the plug is pushed in and turned clockwise).
     //% "The plug does not turn."
     QT_TRID_NOOP("help.plug.twist.smooth.1.question"),
     //: What to do about the fault in the text before this one.
     //% "Take it out. Feel again for the smooth port. Push it in all the way, then turn it "
     //% "clockwise."
     QT_TRID_NOOP("help.plug.twist.smooth.1.fix"),
-    //: A fault as the person would say it. On the page: a plug without ridges goes into the port of
-    //: the recorder that has none (the plug is pushed in and turned clockwise).
+    //: A fault as the person would say it. On the page: a smooth plug, without a mark, goes into
+    //: the port of the recorder that has none (the plug is pushed in and turned clockwise).
     //% "I cannot find the smooth port."
     QT_TRID_NOOP("help.plug.twist.smooth.2.question"),
     //: What to do about the fault in the text before this one.
-    //% "Run your thumb along the recorder. The smooth port is the opening with no ridges beside "
+    //% "Run your thumb along the recorder. The smooth port is the opening with no mark beside "
     //% "it."
     QT_TRID_NOOP("help.plug.twist.smooth.2.fix"),
     //: A fault as the person would say it. On the page: a plug goes into the port of the recorder
-    //: that has the same number of raised ridges (the plug is pressed until it snaps).
+    //: that has the same mark (the plug is pressed until it snaps).
     //% "The plug does not snap in."
     QT_TRID_NOOP("help.plug.snap.1.question"),
     //: What to do about the fault in the text before this one.
-    //% "Do not force it. Count the ridges again. Then turn the plug a little and press once more."
+    //% "Do not force it. Feel the mark again. Then turn the plug a little and press once more."
     QT_TRID_NOOP("help.plug.snap.1.fix"),
     //: A fault as the person would say it. On the page: a plug goes into the port of the recorder
-    //: that has the same number of raised ridges (the plug is pressed until it snaps).
+    //: that has the same mark (the plug is pressed until it snaps).
     //% "I cannot find the right port."
     QT_TRID_NOOP("help.plug.snap.2.question"),
     //: What to do about the fault in the text before this one.
-    //% "Run your thumb along the recorder. Each port is an opening with its ridges beside it."
+    //% "Run your thumb along the recorder. Each port is an opening with its mark beside it."
     QT_TRID_NOOP("help.plug.snap.2.fix"),
-    //: A fault as the person would say it. On the page: a plug without ridges goes into the port of
-    //: the recorder that has none (the plug is pressed until it snaps).
+    //: A fault as the person would say it. On the page: a smooth plug, without a mark, goes into
+    //: the port of the recorder that has none (the plug is pressed until it snaps).
     //% "The plug does not snap in."
     QT_TRID_NOOP("help.plug.snap.smooth.1.question"),
     //: What to do about the fault in the text before this one.
     //% "Do not force it. Feel again for the smooth port. Then turn the plug a little and press "
     //% "once more."
     QT_TRID_NOOP("help.plug.snap.smooth.1.fix"),
-    //: A fault as the person would say it. On the page: a plug without ridges goes into the port of
-    //: the recorder that has none (the plug is pressed until it snaps).
+    //: A fault as the person would say it. On the page: a smooth plug, without a mark, goes into
+    //: the port of the recorder that has none (the plug is pressed until it snaps).
     //% "I cannot find the smooth port."
     QT_TRID_NOOP("help.plug.snap.smooth.2.question"),
     //: What to do about the fault in the text before this one.
-    //% "Run your thumb along the recorder. The smooth port is the opening with no ridges beside "
+    //% "Run your thumb along the recorder. The smooth port is the opening with no mark beside "
     //% "it."
     QT_TRID_NOOP("help.plug.snap.smooth.2.fix"),
     //: A fault as the person would say it. On the page: the 2 soft prongs of the nose tube (nasal

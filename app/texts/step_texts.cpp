@@ -10,6 +10,30 @@ namespace {
     //: Small line over the title of a step. %1 is the name of a part, such as "chest belt".
     //% "Now: %1"
     QT_TRID_NOOP("part.label"),
+    //: The mark of a plug and of its port, inside a sentence: raised bars that a thumb can count.
+    //% "1 ridge"
+    QT_TRID_NOOP("mark.ridges.1"),
+    //: The mark of a plug and of its port, inside a sentence: raised bars that a thumb can count.
+    //% "2 ridges"
+    QT_TRID_NOOP("mark.ridges.2"),
+    //: The mark of a plug and of its port, inside a sentence: raised bars that a thumb can count.
+    //% "3 ridges"
+    QT_TRID_NOOP("mark.ridges.3"),
+    //: The mark of a plug and of its port, inside a sentence: raised bars that a thumb can count.
+    //% "4 ridges"
+    QT_TRID_NOOP("mark.ridges.4"),
+    //: The mark of a plug and of its port, inside a sentence: raised round dots that a thumb can count.
+    //% "1 dot"
+    QT_TRID_NOOP("mark.dots.1"),
+    //: The mark of a plug and of its port, inside a sentence: raised round dots that a thumb can count.
+    //% "2 dots"
+    QT_TRID_NOOP("mark.dots.2"),
+    //: The mark of a plug and of its port, inside a sentence: raised round dots that a thumb can count.
+    //% "3 dots"
+    QT_TRID_NOOP("mark.dots.3"),
+    //: The mark of a plug and of its port, inside a sentence: raised round dots that a thumb can count.
+    //% "4 dots"
+    QT_TRID_NOOP("mark.dots.4"),
     //: Name of a part of the kit (respiratory effort belt, chest), lower case, the same everywhere.
     //% "chest belt"
     QT_TRID_NOOP("part.effort_belt.chest"),
@@ -234,115 +258,114 @@ namespace {
     //: Answer to "Why this?": the recorder sits in a harness of straps that is put on like a vest.
     //% "The harness holds the recorder still when you turn over in bed."
     QT_TRID_NOOP("step.recorder.harness.wear.why"),
-    //: Title of the page: a plug goes into the port of the recorder that has the same number of
-    //: raised ridges (the plug is pushed in). Next to a picture of it. At most 45 characters. %1 is
-    //: the number of ridges.
-    //% "Match the ridges: %1"
+    //: Title of the page: a plug goes into the port of the recorder that has the same mark (the
+    //: plug is pushed in). Next to a picture of it. At most 45 characters. %1 is the mark, such as
+    //: "2 ridges".
+    //% "Find the port with %1"
     QT_TRID_NOOP("step.plug.push.title"),
     //: What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder
-    //: that has the same number of raised ridges (the plug is pushed in). %1 is the number of
-    //: ridges.
-    //% "Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push "
+    //: that has the same mark (the plug is pushed in). %1 is the mark, such as "2 ridges".
+    //% "Feel the mark on the plug: %1. Find the port on the recorder with the same mark. Push "
     //% "the plug straight in."
     QT_TRID_NOOP("step.plug.push.body"),
     //: Stands under the heading "It is right when": a plug goes into the port of the recorder that
-    //: has the same number of raised ridges (the plug is pushed in). %1 is the number of ridges.
-    //% "It is in all the way. Ridges on plug and port: %1."
+    //: has the same mark (the plug is pushed in). %1 is the mark, such as "2 ridges".
+    //% "It is in all the way. Plug and port both have %1."
     QT_TRID_NOOP("step.plug.push.right"),
-    //: Answer to "Why this?": a plug goes into the port of the recorder that has the same number of
-    //: raised ridges (the plug is pushed in).
-    //% "Each plug has its own port. You can feel the ridges with your thumb, even in the dark."
+    //: Answer to "Why this?": a plug goes into the port of the recorder that has the same mark (the
+    //: plug is pushed in).
+    //% "Each plug has its own port. You can feel its mark with your thumb, even in the dark."
     QT_TRID_NOOP("step.plug.push.why"),
-    //: Title of the page: a plug without ridges goes into the port of the recorder that has none
-    //: (the plug is pushed in). Next to a picture of it. At most 45 characters.
+    //: Title of the page: a smooth plug, without a mark, goes into the port of the recorder that
+    //: has none (the plug is pushed in). Next to a picture of it. At most 45 characters.
     //% "Push the smooth plug in"
     QT_TRID_NOOP("step.plug.push.smooth.title"),
-    //: What to do on this page, 1 or 2 short sentences: a plug without ridges goes into the port of
-    //: the recorder that has none (the plug is pushed in).
-    //% "This plug has no ridges. Find the port on the recorder that has none. Push the plug "
+    //: What to do on this page, 1 or 2 short sentences: a smooth plug, without a mark, goes into
+    //: the port of the recorder that has none (the plug is pushed in).
+    //% "This plug is smooth: it has no mark. Find the smooth port on the recorder. Push the plug "
     //% "straight in."
     QT_TRID_NOOP("step.plug.push.smooth.body"),
-    //: Stands under the heading "It is right when": a plug without ridges goes into the port of the
-    //: recorder that has none (the plug is pushed in).
+    //: Stands under the heading "It is right when": a smooth plug, without a mark, goes into the
+    //: port of the recorder that has none (the plug is pushed in).
     //% "It is in all the way. Plug and port are both smooth."
     QT_TRID_NOOP("step.plug.push.smooth.right"),
-    //: Answer to "Why this?": a plug without ridges goes into the port of the recorder that has
-    //: none (the plug is pushed in).
+    //: Answer to "Why this?": a smooth plug, without a mark, goes into the port of the recorder
+    //: that has none (the plug is pushed in).
     //% "Each plug has its own port. This one is smooth, so you can feel it even in the dark."
     QT_TRID_NOOP("step.plug.push.smooth.why"),
-    //: Title of the page: a plug goes into the port of the recorder that has the same number of
-    //: raised ridges (the plug is pushed in and turned clockwise). Next to a picture of it. At most
-    //: 45 characters. %1 is the number of ridges.
-    //% "Match the ridges: %1"
+    //: Title of the page: a plug goes into the port of the recorder that has the same mark (the
+    //: plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters. %1
+    //: is the mark, such as "2 ridges".
+    //% "Find the port with %1"
     QT_TRID_NOOP("step.plug.twist.title"),
     //: What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder
-    //: that has the same number of raised ridges (the plug is pushed in and turned clockwise). %1
-    //: is the number of ridges.
-    //% "Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push "
+    //: that has the same mark (the plug is pushed in and turned clockwise). %1 is the mark, such as
+    //: "2 ridges".
+    //% "Feel the mark on the plug: %1. Find the port on the recorder with the same mark. Push "
     //% "the plug in and turn it clockwise until it stops."
     QT_TRID_NOOP("step.plug.twist.body"),
     //: Stands under the heading "It is right when": a plug goes into the port of the recorder that
-    //: has the same number of raised ridges (the plug is pushed in and turned clockwise). %1 is the
-    //: number of ridges.
-    //% "It turns no further. Ridges on plug and port: %1."
+    //: has the same mark (the plug is pushed in and turned clockwise). %1 is the mark, such as "2
+    //: ridges".
+    //% "It turns no further. Plug and port both have %1."
     QT_TRID_NOOP("step.plug.twist.right"),
-    //: Answer to "Why this?": a plug goes into the port of the recorder that has the same number of
-    //: raised ridges (the plug is pushed in and turned clockwise).
-    //% "Each plug has its own port. You can feel the ridges with your thumb, even in the dark."
+    //: Answer to "Why this?": a plug goes into the port of the recorder that has the same mark (the
+    //: plug is pushed in and turned clockwise).
+    //% "Each plug has its own port. You can feel its mark with your thumb, even in the dark."
     QT_TRID_NOOP("step.plug.twist.why"),
-    //: Title of the page: a plug without ridges goes into the port of the recorder that has none
-    //: (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45
+    //: Title of the page: a smooth plug, without a mark, goes into the port of the recorder that
+    //: has none (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45
     //: characters.
     //% "Turn the smooth plug in"
     QT_TRID_NOOP("step.plug.twist.smooth.title"),
-    //: What to do on this page, 1 or 2 short sentences: a plug without ridges goes into the port of
-    //: the recorder that has none (the plug is pushed in and turned clockwise).
-    //% "This plug has no ridges. Find the port on the recorder that has none. Push the plug in "
+    //: What to do on this page, 1 or 2 short sentences: a smooth plug, without a mark, goes into
+    //: the port of the recorder that has none (the plug is pushed in and turned clockwise).
+    //% "This plug is smooth: it has no mark. Find the smooth port on the recorder. Push the plug in "
     //% "and turn it clockwise until it stops."
     QT_TRID_NOOP("step.plug.twist.smooth.body"),
-    //: Stands under the heading "It is right when": a plug without ridges goes into the port of the
-    //: recorder that has none (the plug is pushed in and turned clockwise).
+    //: Stands under the heading "It is right when": a smooth plug, without a mark, goes into the
+    //: port of the recorder that has none (the plug is pushed in and turned clockwise).
     //% "It turns no further. Plug and port are both smooth."
     QT_TRID_NOOP("step.plug.twist.smooth.right"),
-    //: Answer to "Why this?": a plug without ridges goes into the port of the recorder that has
-    //: none (the plug is pushed in and turned clockwise).
+    //: Answer to "Why this?": a smooth plug, without a mark, goes into the port of the recorder
+    //: that has none (the plug is pushed in and turned clockwise).
     //% "Each plug has its own port. This one is smooth, so you can feel it even in the dark."
     QT_TRID_NOOP("step.plug.twist.smooth.why"),
-    //: Title of the page: a plug goes into the port of the recorder that has the same number of
-    //: raised ridges (the plug is pressed until it snaps). Next to a picture of it. At most 45
-    //: characters. %1 is the number of ridges.
-    //% "Match the ridges: %1"
+    //: Title of the page: a plug goes into the port of the recorder that has the same mark (the
+    //: plug is pressed until it snaps). Next to a picture of it. At most 45 characters. %1 is the
+    //: mark, such as "2 ridges".
+    //% "Find the port with %1"
     QT_TRID_NOOP("step.plug.snap.title"),
     //: What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder
-    //: that has the same number of raised ridges (the plug is pressed until it snaps). %1 is the
-    //: number of ridges.
-    //% "Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Press "
+    //: that has the same mark (the plug is pressed until it snaps). %1 is the mark, such as "2
+    //: ridges".
+    //% "Feel the mark on the plug: %1. Find the port on the recorder with the same mark. Press "
     //% "the plug until it snaps."
     QT_TRID_NOOP("step.plug.snap.body"),
     //: Stands under the heading "It is right when": a plug goes into the port of the recorder that
-    //: has the same number of raised ridges (the plug is pressed until it snaps). %1 is the number
-    //: of ridges.
-    //% "You felt it snap. Ridges on plug and port: %1."
+    //: has the same mark (the plug is pressed until it snaps). %1 is the mark, such as "2 ridges".
+    //% "You felt it snap. Plug and port both have %1."
     QT_TRID_NOOP("step.plug.snap.right"),
-    //: Answer to "Why this?": a plug goes into the port of the recorder that has the same number of
-    //: raised ridges (the plug is pressed until it snaps).
-    //% "Each plug has its own port. You can feel the ridges with your thumb, even in the dark."
+    //: Answer to "Why this?": a plug goes into the port of the recorder that has the same mark (the
+    //: plug is pressed until it snaps).
+    //% "Each plug has its own port. You can feel its mark with your thumb, even in the dark."
     QT_TRID_NOOP("step.plug.snap.why"),
-    //: Title of the page: a plug without ridges goes into the port of the recorder that has none
-    //: (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters.
+    //: Title of the page: a smooth plug, without a mark, goes into the port of the recorder that
+    //: has none (the plug is pressed until it snaps). Next to a picture of it. At most 45
+    //: characters.
     //% "Snap the smooth plug in"
     QT_TRID_NOOP("step.plug.snap.smooth.title"),
-    //: What to do on this page, 1 or 2 short sentences: a plug without ridges goes into the port of
-    //: the recorder that has none (the plug is pressed until it snaps).
-    //% "This plug has no ridges. Find the port on the recorder that has none. Press the plug "
+    //: What to do on this page, 1 or 2 short sentences: a smooth plug, without a mark, goes into
+    //: the port of the recorder that has none (the plug is pressed until it snaps).
+    //% "This plug is smooth: it has no mark. Find the smooth port on the recorder. Press the plug "
     //% "until it snaps."
     QT_TRID_NOOP("step.plug.snap.smooth.body"),
-    //: Stands under the heading "It is right when": a plug without ridges goes into the port of the
-    //: recorder that has none (the plug is pressed until it snaps).
+    //: Stands under the heading "It is right when": a smooth plug, without a mark, goes into the
+    //: port of the recorder that has none (the plug is pressed until it snaps).
     //% "You felt it snap. Plug and port are both smooth."
     QT_TRID_NOOP("step.plug.snap.smooth.right"),
-    //: Answer to "Why this?": a plug without ridges goes into the port of the recorder that has
-    //: none (the plug is pressed until it snaps).
+    //: Answer to "Why this?": a smooth plug, without a mark, goes into the port of the recorder
+    //: that has none (the plug is pressed until it snaps).
     //% "Each plug has its own port. This one is smooth, so you can feel it even in the dark."
     QT_TRID_NOOP("step.plug.snap.smooth.why"),
     //: Title of the page: the 2 soft prongs of the nose tube (nasal cannula) go into the nostrils.

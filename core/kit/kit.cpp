@@ -22,7 +22,12 @@ Mark read_mark(ObjectReader& owner, std::string_view key)
     Mark mark;
     if (const Json* json = owner.member(key)) {
         ObjectReader reader(*json, owner.at(key), owner.problems());
-        mark.ridges = static_cast<int>(reader.integer("ridges", 0, 4).value_or(0));
+        const bool dots = reader.has("dots");
+        if (dots && reader.member("ridges"))
+            reader.fault("dots", "two_shapes", "a mark has ridges or dots; right would be one of the two");
+        if (dots)
+            mark.shape = Mark::Shape::dots;
+        mark.count = static_cast<int>((dots ? reader.integer("dots", 1, most_in_mark) : reader.integer("ridges", 0, most_in_mark)).value_or(0));
         mark.word = reader.local_text("word").value_or(LocalText{});
         reader.finish();
     }
@@ -262,10 +267,11 @@ class Fitting {
                 refuse("port_taken_twice", at,
                        std::to_string(users) + " plugs go into port \"" + port.id + "\"; right would be one");
             for (size_t k = 0; k < i; ++k) {
-                if (kit_.ports[k].mark.ridges == port.mark.ridges && kit_.ports[k].joint == port.joint)
+                // The stub of the nose tube takes nothing else and no plug fits it.
+                if (kit_.ports[k].mark.feels_like(port.mark) && !kit_.takes_tube(kit_.ports[k]) && !kit_.takes_tube(port))
                     refuse("same_mark", pointer(at, "mark"),
                            "ports \"" + kit_.ports[k].id + "\" and \"" + port.id +
-                               "\" feel alike; right would be different ridges, or another way to join");
+                               "\" feel alike; right would be another number, or dots instead of ridges");
             }
         }
     }
@@ -370,6 +376,13 @@ const Signal* Kit::signal(std::string_view signal_id) const
     const auto found = std::find_if(signal_groups.begin(), signal_groups.end(),
                                     [signal_id](const Signal& one) { return one.id == signal_id; });
     return found == signal_groups.end() ? nullptr : &*found;
+}
+
+bool Kit::takes_tube(const Port& port) const
+{
+    return std::any_of(parts.begin(), parts.end(), [&port](const Part& part) {
+        return part.kind == PartKind::nasal_cannula && part.plug && part.plug->port == port.id;
+    });
 }
 
 std::vector<std::string> Kit::sensors() const

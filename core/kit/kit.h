@@ -16,11 +16,20 @@
 
 namespace evenfall {
 
-/// The shape by which a plug and its port are matched: raised ridges that a thumb can count in the
-/// dark (0 to 4), and a word. Colour may be named in the word; it is never the only mark.
+/// As many as a thumb counts in the dark (our own judgement).
+constexpr int most_in_mark = 4;
+
+/// The shape by which a plug and its port are matched: raised ridges or round dots that a thumb can
+/// count in the dark (1 to 4), or nothing at all (0, smooth), and a word. Colour may be named in the
+/// word; it is never the only mark.
 struct Mark {
-    int ridges = 0;
+    enum class Shape { ridges, dots };
+    Shape shape = Shape::ridges; ///< ridges also where it is smooth
+    int count = 0;
     LocalText word;
+    bool smooth() const { return count == 0; }
+    /// Whether a thumb could take one for the other.
+    bool feels_like(const Mark& other) const { return shape == other.shape && count == other.count; }
     bool operator==(const Mark&) const = default;
 };
 
@@ -111,6 +120,8 @@ struct Kit {
     const Part* recorder() const;
     const Port* port(std::string_view port_id) const;
     const Signal* signal(std::string_view signal_id) const;
+    /// Whether the end of the nose tube goes there: a stub that no plug fits.
+    bool takes_tube(const Port& port) const;
     /// Ids of the parts that make up signals, in the order of the file.
     std::vector<std::string> sensors() const;
 };

@@ -9,44 +9,32 @@ namespace {
 
 constexpr int most_strips_drawn = 8; // as the drawing has room
 
-std::map<std::string, int> marks(const Part& part)
+void mark(Depiction& drawing, const std::string& slot, const Mark& with)
 {
-    const int ridges = part.mark.ridges;
-    return {{"mark", ridges}, {"mark-plug", ridges}, {"mark-port", ridges}};
+    drawing.counts[slot] = with.count;
+    if (with.shape == Mark::Shape::dots)
+        drawing.dots.insert(slot);
 }
 
-bool takes_tube(const Kit& kit, const Port& port)
-{
-    return std::any_of(kit.parts.begin(), kit.parts.end(), [&](const Part& part) {
-        return part.kind == PartKind::nasal_cannula && part.plug && part.plug->port == port.id;
-    });
-}
-
-/// The ports that could be mistaken for this plug's own, and the plugs that are in them by then: before
-/// `step`, or all but this part's own. In one row with it are those that are joined in the same way
-/// (port_N, in_N); behind a row of plugs that snap the other row is seen (back, back_N, backin_N). The
-/// stub of the nose tube stands apart and takes no plug.
+/// The ports that stand in one row with this plug's own, because they are joined in the same way and
+/// their marks have the same shape, and the plugs that are in them by then: before `step`, or all but
+/// this part's own. The stub of the nose tube stands apart and takes no plug.
 std::vector<std::string> ports_seen(const Kit& kit, const Plan& plan, const Part& part, const Step* step)
 {
     std::vector<std::string> layers;
-    const Joint joint = part.plug->joint;
-    const auto add = [&](const char* own, const char* behind, Joint of, const Mark& mark) {
-        if (of == joint)
-            layers.push_back(own + std::to_string(mark.ridges));
-        else if (joint == Joint::snap)
-            layers.push_back(behind + std::to_string(mark.ridges));
+    const auto add = [&](const char* layer, Joint joint, const Mark& mark) {
+        if (joint == part.plug->joint && mark.shape == part.mark.shape)
+            layers.push_back(layer + std::to_string(mark.count));
     };
     for (const Port& port : kit.ports)
-        if (!takes_tube(kit, port))
-            add("port_", "back_", port.joint, port.mark);
-    if (std::any_of(layers.begin(), layers.end(), [](const std::string& one) { return one.starts_with("back_"); }))
-        layers.push_back("back");
+        if (!kit.takes_tube(port))
+            add("port_", port.joint, port.mark);
     for (const Step& one : plan.steps) {
         if (step && one.id == step->id)
             break;
         const Part* other = kit.part(one.part);
         if (one.stage == "plug" && other != &part && other->kind != PartKind::nasal_cannula)
-            add("in_", "backin_", other->plug->joint, other->mark);
+            add("in_", other->plug->joint, other->mark);
     }
     return layers;
 }
@@ -55,12 +43,12 @@ std::vector<std::string> ports_seen(const Kit& kit, const Plan& plan, const Part
 
 Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
 {
-    Depiction out{step.figure, {}, {}};
     const Part* part = kit.part(step.part);
-    if (part)
-        out.ridges = marks(*part);
+    Depiction out = part              ? marked(step.figure, *part)
+                    : step.id == "check" ? person_of(kit, plan)
+                                         : Depiction{step.figure, {}, {}, {}};
     if (step.id == "ready.tape")
-        out.ridges["strips"] = std::min(most_strips_drawn, plan.tape_strips);
+        out.counts["strips"] = std::min(most_strips_drawn, plan.tape_strips);
     if (step.id == "check") {
         // Seen in a mirror; the same person beside the other steps has none round it.
         out.layers.push_back("mirror");
@@ -89,14 +77,14 @@ Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
 Depiction depict_stop(const Kit& kit, const Plan& plan)
 {
     switch (kit.start.by) {
-    case StartBy::switch_on: return {"switch_off", {}, {}};
-    case StartBy::set_time: return {"stops_itself", {}, {}};
+    case StartBy::switch_on: return {"switch_off", {}, {}, {}};
+    case StartBy::set_time: return {"stops_itself", {}, {}, {}};
     case StartBy::last_plug: break;
     }
-    Depiction out{"plug_out", {}, {}};
+    Depiction out{"plug_out", {}, {}, {}};
     for (const Part& part : kit.parts) {
         if (part.kind == PartKind::finger_probe && part.plug) {
-            out.ridges = marks(part);
+            out = marked(out.id, part);
             out.layers = ports_seen(kit, plan, part, nullptr);
         }
     }
@@ -105,7 +93,7 @@ Depiction depict_stop(const Kit& kit, const Plan& plan)
 
 Depiction depict_rest(const Kit& kit)
 {
-    Depiction out{"rest_off", {}, {}};
+    Depiction out{"rest_off", {}, {}, {}};
     long belts = 0;
     for (const Part& part : kit.parts) {
         belts += part.kind == PartKind::effort_belt ? 1 : 0;
@@ -115,6 +103,25 @@ Depiction depict_rest(const Kit& kit)
     // One belt is being opened in the drawing.
     if (belts > 1)
         out.layers.push_back("belt_abdomen");
+    return out;
+}
+
+Depiction marked(std::string figure, const Part& part)
+{
+    Depiction out{std::move(figure), {}, {}, {}};
+    for (const char* slot : {"mark", "mark-plug", "mark-port"})
+        mark(out, slot, part.mark);
+    return out;
+}
+
+Depiction person_of(const Kit& kit, const Plan& plan)
+{
+    Depiction out{"person", {}, {}, {}};
+    for (const Step& step : plan.steps) {
+        const Part* part = kit.part(step.part);
+        if (part && !step.layer.empty() && !part->mark.smooth())
+            mark(out, "mark-" + step.layer, part->mark);
+    }
     return out;
 }
 

@@ -6,7 +6,9 @@
 #include "kit/kit.h"
 #include "plan/plan.h"
 
+#include <compare>
 #include <map>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -22,19 +24,28 @@ std::string item_figure(const std::string& item);
 /// A drawing with what of the kit is to be seen in it.
 struct Depiction {
     std::string id;                    ///< of the drawing
-    std::map<std::string, int> ridges; ///< slot -> ridges, or strips of tape
+    std::map<std::string, int> counts; ///< slot -> ridges or dots of a mark, or strips of tape
+    std::set<std::string> dots;        ///< the slots whose mark is dots
     std::vector<std::string> layers;   ///< of the drawing, those that are to be seen
+    bool empty() const { return id.empty(); }
+    auto operator<=>(const Depiction&) const = default;
 };
 
 /// The drawing of a step, with the marks of its part. A plug's drawing names the part that its cable
-/// comes from, by that part's layer of the whole person, the ports that stand beside its own
-/// (port_<ridges>) and the plugs that are in them by then (in_<ridges>), and a second row behind. The drawing of the tape on the
+/// comes from, by that part's layer of the whole person, the ports that stand in a row with its own
+/// (port_<count>) and the plugs that are in them by then (in_<count>). The drawing of the tape on the
 /// nose tube has the breath sensor where one is on by then.
 Depiction depict(const Kit& kit, const Plan& plan, const Step& step);
 /// How the recorder is stopped in the morning: never the drawing of its start.
 Depiction depict_stop(const Kit& kit, const Plan& plan);
 /// How the rest comes off in the morning: the kit's further belt and breath sensor lie there too.
 Depiction depict_rest(const Kit& kit);
+
+/// A drawing of a part by itself or of what is done with it, with its mark.
+Depiction marked(std::string figure, const Part& part);
+/// The marks on the whole person, as far as its parts have been drawn with room for one: its layers
+/// are left to whoever shows it.
+Depiction person_of(const Kit& kit, const Plan& plan);
 
 /// What a light of the recorder looks like: "blinks green twice, then a pause".
 Text light_text(const Light& light);

@@ -67,9 +67,9 @@ Step make_step(const Stage& stage, Phase phase, const Part* part, const std::str
     step.caution = text("caution", stage.has_caution);
     if (part)
         step.label = Text{"part.label", {part_name(*part)}, {}};
-    if (part && stage.name == "plug" && part->mark.ridges > 0) {
+    if (part && stage.name == "plug" && !part->mark.smooth()) {
         for (Text* one : {&step.title, &step.body, &step.right})
-            one->args.push_back(TextArg{TextArg::Count{part->mark.ridges}});
+            one->args.push_back(mark_phrase(part->mark));
     }
     for (int n = 1; n <= stage.helps; ++n) {
         const std::string base = "help." + stage.texts + "." + std::to_string(n);
@@ -273,9 +273,18 @@ TextArg part_name(const Part& part)
     return TextArg{TextArg::Part{id, part.name}};
 }
 
+TextArg mark_phrase(const Mark& mark)
+{
+    const char* shape = mark.shape == Mark::Shape::dots ? "mark.dots." : "mark.ridges.";
+    return TextArg{TextArg::Word{shape + std::to_string(mark.count)}};
+}
+
 std::vector<std::string> all_step_texts()
 {
     std::set<std::string> ids{"part.label"};
+    for (const Mark::Shape shape : {Mark::Shape::ridges, Mark::Shape::dots})
+        for (int count = 1; count <= most_in_mark; ++count)
+            ids.insert(std::get<TextArg::Word>(mark_phrase({shape, count, {}}).value).id);
     const auto add = [&ids](const Stage& stage) {
         for (const char* slot : {"title", "body", "right"})
             ids.insert("step." + stage.texts + "." + slot);
@@ -299,12 +308,12 @@ std::vector<std::string> all_step_texts()
     for (const KindFacts& facts : all_kinds()) {
         for (std::string_view place : facts.places) {
             for (Joint joint : {Joint::push, Joint::twist, Joint::snap}) {
-                for (int ridges : {0, 1}) {
+                for (int count : {0, 1}) {
                     Part part;
                     part.kind = facts.kind;
                     part.where = std::string(place);
                     part.tape_strips = std::max(2, facts.tape_strips);
-                    part.mark.ridges = ridges;
+                    part.mark.count = count;
                     part.plug = Plug{"any", joint};
                     ids.insert(std::get<TextArg::Part>(part_name(part).value).id);
                     for (WritingHand hand : {WritingHand::left, WritingHand::right}) {

@@ -71,6 +71,9 @@ std::chrono::minutes start_of_step(const Plan& plan, size_t index, std::chrono::
 /// What a part is called: the kit's own name for it, else the kind's at its place.
 TextArg part_name(const Part& part);
 
+/// What a mark that is not smooth feels like, as a phrase: "2 ridges".
+TextArg mark_phrase(const Mark& mark);
+
 /// Every text id that any kit can bring up, for the check that all are translated.
 std::vector<std::string> all_step_texts();
 

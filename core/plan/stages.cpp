@@ -23,7 +23,7 @@ Stage plug_stage(const Part& part, WritingHand writes_with)
 {
     const std::string joint(name_of(part.plug->joint));
     Stage stage{"plug", "plug." + joint, "plug_match", "", plug_time, 2, 0, true, false, 2};
-    if (part.mark.ridges == 0)
+    if (part.mark.smooth())
         stage.texts += ".smooth";
     if (part.plug->joint == Joint::snap)
         stage.figure = "snap_press";

@@ -148,7 +148,7 @@ class SheetMaker {
             const TextArg name = part_name(*part);
             const auto& value = std::get<TextArg::Part>(name.value);
             out.title = Text{value.id, {}, value.own};
-            out.figure = {item_figure(part->kind), marks(*part), {}};
+            out.figure = marked(item_figure(part->kind), *part);
         } else if (!item.item.empty()) {
             out.title = plain("item." + item.item);
             out.figure.id = item_figure(item.item);
@@ -173,16 +173,7 @@ class SheetMaker {
         return out;
     }
 
-    static std::map<std::string, int> marks(const Part& part) {
-        const int ridges = part.mark.ridges;
-        return {{"mark", ridges}, {"mark-plug", ridges}, {"mark-port", ridges}};
-    }
-
-    static SheetFigure shown(Depiction of) {
-        return {std::move(of.id), std::move(of.ridges), std::move(of.layers)};
-    }
-
-    SheetFigure figure_of(const Step& step) const { return shown(depict(kit_, plan_, step)); }
+    Depiction figure_of(const Step& step) const { return depict(kit_, plan_, step); }
 
     SheetSection before_bed() const {
         SheetSection out{plain("sheet.before.title"), {}};
@@ -233,6 +224,15 @@ class SheetMaker {
         return out;
     }
 
+    /// A plug says whose it is: on the screen its part stands over the title.
+    Text title_of(const Step& step) const {
+        const Part* part = kit_.part(step.part);
+        const bool by_mark = step.title.id.starts_with("step.plug.") && !step.title.args.empty();
+        if (!part || !by_mark || !step.title.own.empty())
+            return step.title;
+        return with("sheet.plug", {part_name(*part), mark_phrase(part->mark)});
+    }
+
     /// Figures and titles. A caution stands before the first step that it is about and names them
     /// all, so that whoever follows the numbers meets it in time.
     SheetSection brief_steps() {
@@ -245,14 +245,14 @@ class SheetMaker {
         if (any("wrap"))
             out.blocks.push_back(block(Kind::paragraph, plain("sheet.brief.belts")));
         if (std::any_of(kit_.parts.begin(), kit_.parts.end(),
-                        [](const Part& part) { return part.plug && part.mark.ridges > 0; }))
+                        [](const Part& part) { return part.plug && !part.mark.smooth(); }))
             out.blocks.push_back(block(Kind::paragraph, plain("sheet.brief.plugs")));
         std::map<std::string, std::size_t> at; // a caution's place
         std::set<std::string> begun;
         for (const Step& step : plan_.steps) {
             if (step.phase == Phase::get_ready || step.stage == "light")
                 continue;
-            SheetBlock one = numbered(block(Kind::step, step.title));
+            SheetBlock one = numbered(block(Kind::step, title_of(step)));
             one.figure = figure_of(step);
             const auto warn = [&](const Text& text) {
                 const auto [place, first] =
@@ -285,7 +285,7 @@ class SheetMaker {
         for (const Step& step : plan_.steps) {
             if (step.phase == Phase::get_ready || step.stage == "light")
                 continue;
-            SheetBlock one = numbered(block(Kind::step, step.title));
+            SheetBlock one = numbered(block(Kind::step, title_of(step)));
             one.figure = figure_of(step);
             one.cautions = cautions_of(step, begun);
             // The same words for another part: said once, with their number from then on.
@@ -392,14 +392,14 @@ class SheetMaker {
             out.blocks.push_back(std::move(step));
         };
         SheetBlock stop = block(Kind::step, plain(how), plain(how + ".body"));
-        stop.figure = shown(depict_stop(kit_, plan_));
+        stop.figure = depict_stop(kit_, plan_);
         add(std::move(stop));
         if (plan_.tape_strips > 0)
             add(with_figure(block(Kind::step, plain("off.tape.title"), plain("off.tape.body")),
                             "tape_off_low"),
                 {plain("off.tape.caution")}, plain("sheet.brief.tape_off"));
         SheetBlock rest = block(Kind::step, plain("off.rest.title"), plain("off.rest.body"));
-        rest.figure = shown(depict_rest(kit_));
+        rest.figure = depict_rest(kit_);
         add(std::move(rest));
         add(with_figure(block(Kind::step, plain("skin.title"), plain("skin.body")), "skin_look"),
             {plain("skin.again"), with("skin.hurt.advice", {phone()})},
@@ -537,6 +537,7 @@ std::vector<std::string> all_sheet_texts() {
             "sheet.diary.awake",
             "sheet.diary.off",
             "sheet.diary.hours",
+            "sheet.plug",
             "sheet.brief.first.title",
             "sheet.brief.first",
             "sheet.brief.belts",

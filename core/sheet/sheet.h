@@ -6,6 +6,7 @@
 #include "base/text.h"
 #include "kit/kit.h"
 #include "kit/visit.h"
+#include "plan/depict.h"
 #include "plan/plan.h"
 
 #include <functional>
@@ -15,14 +16,6 @@
 #include <vector>
 
 namespace evenfall {
-
-/// A drawing of assets/figures, with the marks of the kit filled in.
-struct SheetFigure {
-    std::string id;
-    std::map<std::string, int> ridges; ///< slot -> ridges, or strips of tape
-    std::vector<std::string> layers;   ///< of the whole person, all of them on
-    bool empty() const { return id.empty(); }
-};
 
 /// How much the sheet says. Both can be followed without a tablet, and both have every caution.
 enum class SheetLength {
@@ -45,7 +38,7 @@ struct SheetBlock {
     Kind kind = Kind::paragraph;
     Text title, body, right;
     std::vector<Text> cautions;
-    SheetFigure figure;
+    Depiction figure;
     int number = 0; ///< step only, from 1 and through the whole sheet
     int count = 1;  ///< tick only
     std::vector<int> numbers; ///< caution only: the steps it is about, where it stands among steps

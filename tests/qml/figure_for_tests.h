@@ -6,7 +6,7 @@
 
 namespace stage {
 
-/// Pictures for the stage. `image://figure/ID?tone=dark&parts=chest:done,abdomen:current&ridges=a:2`
+/// Pictures for the stage. `image://figure/ID?tone=dark&parts=chest:done,abdomen:current`
 /// is composed by the app's own figure library where ID exists; else a plain placeholder is drawn
 /// that carries the id.
 class FigureForTests : public QQuickImageProvider {

@@ -428,7 +428,7 @@ TEST(Person, OutlinesLeaveOutTheDetails) {
     // Belt, buckle and nothing inside the buckle; the bare person has the rest.
     const auto shapes = [](const std::string& text) { return count(text, " fill="); };
     FigureRequest r = person("belt_chest", PartState::outline);
-    r.ridges["mark-chest"] = 3;
+    r.counts["mark-belt_chest"] = 3;
     EXPECT_EQ(shapes(store().compose(r)), shapes(store().compose(request("person"))) + 2);
     r.parts["belt_chest"] = PartState::done;
     EXPECT_EQ(shapes(store().compose(r)), shapes(store().compose(request("person"))) + 3 + 3);
@@ -534,11 +534,11 @@ TEST(Mirror, EcgElectrodesKeepTheirSideOfTheBody) {
 TEST(Marks, PlugAndPortShowAsManyRidgesAsTheKitSays) {
     for (int n = 0; n <= 4; ++n) {
         FigureRequest r = request("plug_match");
-        r.ridges = {{"mark-plug", 0}, {"mark-port", 0}};
+        r.counts = {{"mark-plug", 0}, {"mark-port", 0}};
         const std::size_t none = count(store().compose(r), "<rect");
-        r.ridges = {{"mark-plug", n}, {"mark-port", 0}};
+        r.counts = {{"mark-plug", n}, {"mark-port", 0}};
         EXPECT_EQ(count(store().compose(r), "<rect"), none + static_cast<std::size_t>(n));
-        r.ridges = {{"mark-plug", n}, {"mark-port", n}};
+        r.counts = {{"mark-plug", n}, {"mark-port", n}};
         EXPECT_EQ(count(store().compose(r), "<rect"), none + 2 * static_cast<std::size_t>(n));
     }
 }
@@ -546,7 +546,7 @@ TEST(Marks, PlugAndPortShowAsManyRidgesAsTheKitSays) {
 TEST(Plugs, TheFigureNamesTheSensorThatTheCableComesFrom) {
     for (const std::string id : {"plug_match", "snap_press"}) {
         for (const std::string& layer : store().layers(id)) {
-            EXPECT_TRUE(layer.starts_with("port_") || layer.starts_with("in_") || layer.starts_with("back") ||
+            EXPECT_TRUE(layer.starts_with("port_") || layer.starts_with("in_") ||
                         std::count(person_layers.begin(), person_layers.end(), layer) == 1)
                 << id << " " << layer;
         }
@@ -579,7 +579,7 @@ TEST(Plugs, ThoseThatAreInAreSeenInTheirPorts) {
 /// Where the port in question stands: the move of the group that holds it.
 double place_of_port(const std::string& id, int ridges) {
     FigureRequest r = request(id);
-    r.ridges = {{"mark-plug", ridges}, {"mark-port", ridges}};
+    r.counts = {{"mark-plug", ridges}, {"mark-port", ridges}};
     const std::string text = store().compose(r);
     const std::string move = "<g transform=\"translate(";
     // Nothing but the first place, which is not moved, gives a move of nought.
@@ -602,9 +602,10 @@ TEST(Plugs, OnlyThePortsOfTheKitStandInTheRow) {
         FigureRequest r = request(id);
         const std::size_t alone = count(store().compose(r), "<path");
         r.parts["port_3"] = PartState::done; // its top and its ridges
-        EXPECT_EQ(count(store().compose(r), "<path"), alone + 2) << id;
+        EXPECT_EQ(count(store().compose(r), "<path"), alone + 1) << id;
+        EXPECT_EQ(count(store().compose(r), tone_of(palette::Role::part_shade) + "\"/>\n"), 3u) << id; // its ridges
         r.parts["port_0"] = PartState::done; // smooth: a top and no ridges
-        EXPECT_EQ(count(store().compose(r), "<path"), alone + 3) << id;
+        EXPECT_EQ(count(store().compose(r), "<path"), alone + 2) << id;
     }
 }
 
@@ -651,7 +652,7 @@ TEST(Stopping, OneWindowIsOnThePageWhereverThePlugStandsAndBesideItsCircle) {
     // The groups of place "mark-port": a move, and inside it the circle or a window at its own place.
     for (int n = 0; n <= 4; ++n) {
         FigureRequest r = request("plug_out");
-        r.ridges = {{"mark-port", n}};
+        r.counts = {{"mark-port", n}};
         const std::string text = store().compose(r);
         const int step = n == 0 ? 4 : n - 1;
         const double circle = 136 + 132 * step;
@@ -706,13 +707,29 @@ TEST(Marks, AreOnEveryFigureThatHasASlotForThem)
             for (const std::string& layer : store().layers(id)) {
                 r.parts[layer] = PartState::done;
             }
-            r.ridges[slot] = 1;
+            r.counts[slot] = 1;
             const std::size_t one = count(store().compose(r), "<rect");
-            r.ridges[slot] = 3;
+            r.counts[slot] = 3;
             if (slot != "strips") {
                 EXPECT_GT(count(store().compose(r), "<rect"), one) << id << " " << slot;
             }
         }
+    }
+}
+
+TEST(Marks, AreRoundWhereTheKitHasDotsAndTheRowOfPortsToo) {
+    for (int n = 1; n <= 4; ++n) {
+        FigureRequest r = request("snap_press");
+        r.counts = {{"mark-plug", n}, {"mark-port", n}};
+        const std::size_t bars = count(store().compose(r), "<rect");
+        const std::size_t round = count(store().compose(r), "<circle");
+        r.dots = {"mark-plug", "mark-port"};
+        EXPECT_EQ(count(store().compose(r), "<rect"), bars - 2 * static_cast<std::size_t>(n));
+        EXPECT_EQ(count(store().compose(r), "<circle"), round + 2 * static_cast<std::size_t>(n));
+        // The port beside it, not in question.
+        const int other = n % 4 + 1;
+        r.parts["port_" + std::to_string(other)] = PartState::done;
+        EXPECT_EQ(count(store().compose(r), "<circle"), round + static_cast<std::size_t>(2 * n + other));
     }
 }
 
@@ -722,7 +739,7 @@ TEST(Marks, OnAPartInQuestionContrastWithTheAccent) {
                                  "recorder_hip", "recorder_harness", "probe_plug"}) {
         FigureRequest r = request(id);
         r.tone = Tone::print;
-        r.ridges = {{"mark", 3}, {"mark-plug", 3}};
+        r.counts = {{"mark", 3}, {"mark-plug", 3}};
         EXPECT_GE(count(store().compose(r), tone_of(palette::Role::accent_mark, Tone::print)), 3u)
             << id;
         if (id != "probe_plug") { // its port, not in question, has a plain mark as well
@@ -735,7 +752,7 @@ TEST(Marks, OnAPartInQuestionContrastWithTheAccent) {
 TEST(Marks, OutsideOneToFourAreRefusedByName) {
     for (const int n : {-1, 5}) {
         FigureRequest r = request("plug_match");
-        r.ridges["mark-port"] = n;
+        r.counts["mark-port"] = n;
         try {
             (void)store().compose(r);
             FAIL() << n << " ridges were drawn";
@@ -751,14 +768,14 @@ TEST(Marks, TapeStripsAreFourUnlessTheKitSaysOtherwise) {
     // Four strips of 5 cm: two for the cheeks, one for the back of the hand, one for the forearm
     // (common practice, no source).
     FigureRequest r = request("tape_strips");
-    r.ridges["strips"] = 0;
+    r.counts["strips"] = 0;
     const std::size_t none = count(store().compose(r), "<path");
     EXPECT_EQ(count(store().compose(request("tape_strips")), "<path"), none + 4);
     for (int n = 1; n <= 8; ++n) {
-        r.ridges["strips"] = n;
+        r.counts["strips"] = n;
         EXPECT_EQ(count(store().compose(r), "<path"), none + static_cast<std::size_t>(n));
     }
-    r.ridges["strips"] = 9;
+    r.counts["strips"] = 9;
     EXPECT_THROW((void)store().compose(r), std::out_of_range);
 }
 

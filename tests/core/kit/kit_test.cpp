@@ -37,7 +37,7 @@ TEST(Kit, HoldsWhatTheFileSays)
     ASSERT_NE(probe, nullptr);
     EXPECT_EQ(probe->kind, PartKind::finger_probe);
     EXPECT_EQ(probe->where, "index_finger") << "the only place of its kind needs no saying";
-    EXPECT_EQ(probe->mark.ridges, 4);
+    EXPECT_EQ(probe->mark.count, 4);
     ASSERT_TRUE(probe->plug.has_value());
     EXPECT_EQ(probe->plug->port, "finger");
     EXPECT_EQ(probe->seconds, std::chrono::seconds(165));
@@ -77,16 +77,30 @@ TEST(Kit, DiffersFromTheOthers_InRecorderStartAndLight)
     EXPECT_EQ(lights.size(), 3u);
 }
 
-TEST(Kit, HasAMarkToFeel_WhereverTwoPortsJoinTheSameWay)
+TEST(Kit, HasNoMarkTwice_TheNoseTubeAside)
 {
     for (const char* id : test::demo_kits) {
         const Kit kit = demo_kit(id);
-        std::set<std::pair<Joint, int>> felt;
+        std::set<std::pair<Mark::Shape, int>> felt;
         for (const Port& port : kit.ports) {
-            EXPECT_TRUE(felt.insert({port.joint, port.mark.ridges}).second) << id << " " << port.id;
             EXPECT_FALSE(port.mark.word.empty()) << id << " " << port.id;
+            if (!kit.takes_tube(port)) {
+                EXPECT_TRUE(felt.insert({port.mark.shape, port.mark.count}).second) << id << " " << port.id;
+            }
         }
     }
+}
+
+TEST(Kit, TellsRidgesFromDots)
+{
+    const Kit kit = demo_kit("heron");
+    const Mark& chest = kit.part("chest")->mark;
+    const Mark& position = kit.part("position")->mark;
+    EXPECT_EQ(chest.count, position.count);
+    EXPECT_EQ(chest.shape, Mark::Shape::ridges);
+    EXPECT_EQ(position.shape, Mark::Shape::dots);
+    EXPECT_FALSE(chest.feels_like(position));
+    EXPECT_TRUE(kit.part("finger")->mark.smooth());
 }
 
 TEST(Kit, TakesTheDefaultsOfTheKind_WhereTheFileSaysNothing)
@@ -202,7 +216,7 @@ TEST(KitSamples, CoverEveryCodeOfTheReader)
          {"not_json", "duplicate_key", "wrong_format", "wrong_type", "missing_key", "unknown_key", "unknown_kind",
           "unknown_place", "unknown_word", "out_of_range", "bad_id", "bad_text", "bad_time_of_day", "not_set_time",
           "which_item", "empty", "duplicate", "flashes_too_fast", "missing_part", "missing_port", "port_without_plug",
-          "port_taken_twice", "spare_port", "mark_differs", "joint_differs", "same_mark", "duplicate_id",
+          "port_taken_twice", "spare_port", "mark_differs", "joint_differs", "same_mark", "two_shapes", "duplicate_id",
           "recorder_count", "wrong_carrier", "wrong_place", "recording_light", "light_advice", "not_packed"})
         EXPECT_TRUE(covered.contains(code)) << code;
 }

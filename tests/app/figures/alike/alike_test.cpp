@@ -130,7 +130,7 @@ FigureRequest full(const std::string& id, Tone tone, Hand hand, PartState state)
         r.parts[layer] = state;
     }
     for (const std::string& slot : store().mark_slots(id)) {
-        r.ridges[slot] = 3;
+        r.counts[slot] = 3;
     }
     return r;
 }
@@ -148,7 +148,7 @@ TEST(Alike, QtAndLibrsvgDrawTheSameFigures) {
 TEST(Alike, TheComparisonSeesADroppedDetail) {
     FigureRequest r = full("plug_match", Tone::print, Hand::right, PartState::done);
     const QImage three = by_qt(store().compose(r));
-    r.ridges["mark-port"] = 2;
+    r.counts["mark-port"] = 2;
     EXPECT_GT(unlike_share(three, by_librsvg(store().compose(r))), 0.0005);
 }
 
