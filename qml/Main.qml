@@ -187,6 +187,7 @@ Window {
             figure: root.kiosk.step.figure
             figureText: root.kiosk.step.figureText
             personFigure: root.kiosk.step.personFigure
+            mistakes: root.kiosk.step.mistakes
             paceText: root.kiosk.step.paceText
             mainLabel: root.kiosk.step.mainLabel
             backVisible: root.kiosk.step.backVisible
@@ -230,6 +231,7 @@ Window {
             options: root.kiosk.help.options
             answer: root.kiosk.help.answer
             figure: root.kiosk.help.figure
+            mistakes: root.kiosk.help.mistakes
             phone: root.kiosk.help.phone
             hours: root.kiosk.help.hours
             onChosen: (id) => root.kiosk.choose(id)
@@ -325,6 +327,7 @@ Window {
             title: root.kiosk.message.title
             body: root.kiosk.message.body
             caution: root.kiosk.message.caution
+            figure: root.kiosk.message.figure
             mainLabel: root.kiosk.message.mainLabel
             onMain: root.kiosk.goOn()
         }

@@ -2510,9 +2510,10 @@
         <translation>Gurt um die Brust schließen</translation>
     </message>
     <message id="step.effort_belt.chest.wrap.body">
-        <source>Put it just under your armpits, under your arms. Breathe out slowly. At the end of the breath, close the belt.</source>
+        <source>Put it under your armpits. Close it at the end of a slow breath out.</source>
+        <oldsource>Put it under your armpits. Breathe out slowly. At the end of the breath, close the belt.</oldsource>
         <extracomment>What to do on this page, 1 or 2 short sentences: the chest belt is closed round the chest, at the end of a breath out.</extracomment>
-        <translation>Legen Sie ihn dicht unter den Achseln an, unter den Armen. Atmen Sie langsam aus. Schließen Sie den Gurt am Ende vom Ausatmen.</translation>
+        <translation>Legen Sie ihn dicht unter den Achseln an. Atmen Sie langsam aus und schließen Sie ihn am Ende.</translation>
     </message>
     <message id="step.effort_belt.chest.wrap.right">
         <source>It lies flat, 2 fingers fit under it, and it stays put.</source>
@@ -2530,9 +2531,10 @@
         <translation>Gurt über dem Nabel schließen</translation>
     </message>
     <message id="step.effort_belt.abdomen.wrap.body">
-        <source>Put it around your waist. Breathe out slowly. At the end of the breath, close the belt.</source>
+        <source>Put it around your waist. Close it at the end of a slow breath out.</source>
+        <oldsource>Put it around your waist. Breathe out slowly. At the end of the breath, close the belt.</oldsource>
         <extracomment>What to do on this page, 1 or 2 short sentences: the waist belt is closed round the waist, over the navel, at the end of a breath out.</extracomment>
-        <translation>Legen Sie ihn um den Bauch. Atmen Sie langsam aus. Schließen Sie den Gurt am Ende vom Ausatmen.</translation>
+        <translation>Legen Sie ihn um den Bauch. Atmen Sie langsam aus und schließen Sie ihn am Ende.</translation>
     </message>
     <message id="step.effort_belt.abdomen.wrap.right">
         <source>It lies flat, 2 fingers fit under it, and it stays put.</source>
@@ -5430,6 +5432,36 @@
         <source>4 dots</source>
         <extracomment>The mark of a plug and of its port, inside a sentence: raised round dots that a thumb can count.</extracomment>
         <translation>4 Punkte</translation>
+    </message>
+    <message id="mistake.belt_twisted">
+        <source>Not twisted</source>
+        <extracomment>Beside a small picture with a cross, what not to do: a belt must not be twisted.</extracomment>
+        <translation>Nicht verdreht</translation>
+    </message>
+    <message id="mistake.prongs_flipped">
+        <source>Not with the prongs pointing down</source>
+        <extracomment>Beside a small picture with a cross: the prongs of the nose tube must not point down.</extracomment>
+        <translation>Nicht mit den Röhrchen nach unten</translation>
+    </message>
+    <message id="mistake.tube_front_neck">
+        <source>Not around your neck</source>
+        <extracomment>Beside a small picture with a cross: the tube must not be wound around the neck.</extracomment>
+        <translation>Nicht um den Hals</translation>
+    </message>
+    <message id="mistake.probe_upside">
+        <source>Not with the cable under your finger</source>
+        <extracomment>Beside a small picture with a cross: the finger clip must not be on upside down, with its cable below the finger. The cable belongs on the side of the nail.</extracomment>
+        <translation>Nicht mit dem Kabel unter dem Finger</translation>
+    </message>
+    <message id="mistake.probe_not_in">
+        <source>Not with your finger half in</source>
+        <extracomment>Beside a small picture with a cross: the finger must reach the end of the clip.</extracomment>
+        <translation>Nicht mit halb eingestecktem Finger</translation>
+    </message>
+    <message id="mistake.cable_loose">
+        <source>Not loose: the cable can catch</source>
+        <extracomment>Beside a small picture with a cross: the cable without tape catches on things.</extracomment>
+        <translation>Nicht lose: Das Kabel kann hängen bleiben</translation>
     </message>
 </context>
 </TS>

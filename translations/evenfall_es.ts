@@ -2510,9 +2510,10 @@
         <translation>Cierre la banda alrededor del pecho</translation>
     </message>
     <message id="step.effort_belt.chest.wrap.body">
-        <source>Put it just under your armpits, under your arms. Breathe out slowly. At the end of the breath, close the belt.</source>
+        <source>Put it under your armpits. Close it at the end of a slow breath out.</source>
+        <oldsource>Put it under your armpits. Breathe out slowly. At the end of the breath, close the belt.</oldsource>
         <extracomment>What to do on this page, 1 or 2 short sentences: the chest belt is closed round the chest, at the end of a breath out.</extracomment>
-        <translation>Póngala justo debajo de las axilas, bajo los brazos. Suelte el aire despacio. Cuando acabe de soltarlo, cierre la banda.</translation>
+        <translation>Póngala bajo las axilas. Suelte el aire despacio y, al final, ciérrela.</translation>
     </message>
     <message id="step.effort_belt.chest.wrap.right">
         <source>It lies flat, 2 fingers fit under it, and it stays put.</source>
@@ -2530,9 +2531,10 @@
         <translation>Cierre la banda sobre el ombligo</translation>
     </message>
     <message id="step.effort_belt.abdomen.wrap.body">
-        <source>Put it around your waist. Breathe out slowly. At the end of the breath, close the belt.</source>
+        <source>Put it around your waist. Close it at the end of a slow breath out.</source>
+        <oldsource>Put it around your waist. Breathe out slowly. At the end of the breath, close the belt.</oldsource>
         <extracomment>What to do on this page, 1 or 2 short sentences: the waist belt is closed round the waist, over the navel, at the end of a breath out.</extracomment>
-        <translation>Póngala alrededor de la cintura. Suelte el aire despacio. Cuando acabe de soltarlo, cierre la banda.</translation>
+        <translation>Póngala alrededor de la cintura. Suelte el aire despacio y, al final, ciérrela.</translation>
     </message>
     <message id="step.effort_belt.abdomen.wrap.right">
         <source>It lies flat, 2 fingers fit under it, and it stays put.</source>
@@ -3443,7 +3445,7 @@
         <source>Breathe with it. Close the belt when the air is out.</source>
         <oldsource>Breathe with the shape. Close the belt when the air is out.</oldsource>
         <extracomment>Beside a shape that widens and narrows with a calm breath, on the pages of the belts.</extracomment>
-        <translation>Respire con ella. Cierre la cinta cuando haya salido el aire.</translation>
+        <translation>Respire con ella. Cierre la banda cuando haya salido el aire.</translation>
     </message>
     <message id="evening.day.title">
         <source>Was today a usual day?</source>
@@ -5430,6 +5432,36 @@
         <source>4 dots</source>
         <extracomment>The mark of a plug and of its port, inside a sentence: raised round dots that a thumb can count.</extracomment>
         <translation>4 puntos</translation>
+    </message>
+    <message id="mistake.belt_twisted">
+        <source>Not twisted</source>
+        <extracomment>Beside a small picture with a cross, what not to do: a belt must not be twisted.</extracomment>
+        <translation>No retorcida</translation>
+    </message>
+    <message id="mistake.prongs_flipped">
+        <source>Not with the prongs pointing down</source>
+        <extracomment>Beside a small picture with a cross: the prongs of the nose tube must not point down.</extracomment>
+        <translation>No con las puntas hacia abajo</translation>
+    </message>
+    <message id="mistake.tube_front_neck">
+        <source>Not around your neck</source>
+        <extracomment>Beside a small picture with a cross: the tube must not be wound around the neck.</extracomment>
+        <translation>No alrededor del cuello</translation>
+    </message>
+    <message id="mistake.probe_upside">
+        <source>Not with the cable under your finger</source>
+        <extracomment>Beside a small picture with a cross: the finger clip must not be on upside down, with its cable below the finger. The cable belongs on the side of the nail.</extracomment>
+        <translation>No con el cable debajo del dedo</translation>
+    </message>
+    <message id="mistake.probe_not_in">
+        <source>Not with your finger half in</source>
+        <extracomment>Beside a small picture with a cross: the finger must reach the end of the clip.</extracomment>
+        <translation>No con el dedo metido a medias</translation>
+    </message>
+    <message id="mistake.cable_loose">
+        <source>Not loose: the cable can catch</source>
+        <extracomment>Beside a small picture with a cross: the cable without tape catches on things.</extracomment>
+        <translation>No suelto: el cable puede engancharse</translation>
     </message>
 </context>
 </TS>

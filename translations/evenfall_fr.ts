@@ -2510,9 +2510,10 @@
         <translation>Fermez la ceinture autour de la poitrine</translation>
     </message>
     <message id="step.effort_belt.chest.wrap.body">
-        <source>Put it just under your armpits, under your arms. Breathe out slowly. At the end of the breath, close the belt.</source>
+        <source>Put it under your armpits. Close it at the end of a slow breath out.</source>
+        <oldsource>Put it under your armpits. Breathe out slowly. At the end of the breath, close the belt.</oldsource>
         <extracomment>What to do on this page, 1 or 2 short sentences: the chest belt is closed round the chest, at the end of a breath out.</extracomment>
-        <translation>Passez-la sous les bras, juste sous les aisselles. Soufflez lentement. À la fin du souffle, fermez-la.</translation>
+        <translation>Passez-la juste sous les aisselles. Fermez-la à la fin d’un souffle lent.</translation>
     </message>
     <message id="step.effort_belt.chest.wrap.right">
         <source>It lies flat, 2 fingers fit under it, and it stays put.</source>
@@ -2530,9 +2531,10 @@
         <translation>Fermez la ceinture sur le nombril</translation>
     </message>
     <message id="step.effort_belt.abdomen.wrap.body">
-        <source>Put it around your waist. Breathe out slowly. At the end of the breath, close the belt.</source>
+        <source>Put it around your waist. Close it at the end of a slow breath out.</source>
+        <oldsource>Put it around your waist. Breathe out slowly. At the end of the breath, close the belt.</oldsource>
         <extracomment>What to do on this page, 1 or 2 short sentences: the waist belt is closed round the waist, over the navel, at the end of a breath out.</extracomment>
-        <translation>Passez-la autour de la taille. Soufflez lentement. À la fin du souffle, fermez-la.</translation>
+        <translation>Passez-la autour de la taille. Fermez-la à la fin d’un souffle lent.</translation>
     </message>
     <message id="step.effort_belt.abdomen.wrap.right">
         <source>It lies flat, 2 fingers fit under it, and it stays put.</source>
@@ -2628,19 +2630,19 @@
         <source>Find the port with %1</source>
         <oldsource>Match the ridges: %1</oldsource>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same mark (the plug is pushed in). Next to a picture of it. At most 45 characters. %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
-        <translation>Trouvez la prise : %1</translation>
+        <translation>Trouvez la prise&#x202f;: %1</translation>
     </message>
     <message id="step.plug.push.body">
         <source>Feel the mark on the plug: %1. Find the port on the recorder with the same mark. Push the plug straight in.</source>
         <oldsource>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug straight in.</oldsource>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same mark (the plug is pushed in). %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
-        <translation>Touchez le repère en relief de la fiche : %1. Trouvez la prise de l’enregistreur qui a le même repère. Enfoncez la fiche bien droit.</translation>
+        <translation>Touchez le repère en relief de la fiche&#x202f;: %1. Trouvez la prise de l’enregistreur qui a le même repère. Enfoncez la fiche bien droit.</translation>
     </message>
     <message id="step.plug.push.right">
         <source>It is in all the way. Plug and port both have %1.</source>
         <oldsource>It is in all the way. Ridges on plug and port: %1.</oldsource>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same mark (the plug is pushed in). %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
-        <translation>Elle est enfoncée jusqu’au fond. Repère sur la fiche et la prise : %1.</translation>
+        <translation>Elle est enfoncée jusqu’au fond. Repère sur la fiche et la prise&#x202f;: %1.</translation>
     </message>
     <message id="step.plug.push.why">
         <source>Each plug has its own port. You can feel its mark with your thumb, even in the dark.</source>
@@ -2673,19 +2675,19 @@
         <source>Find the port with %1</source>
         <oldsource>Match the ridges: %1</oldsource>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same mark (the plug is pushed in and turned clockwise). Next to a picture of it. At most 45 characters. %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
-        <translation>Trouvez la prise : %1</translation>
+        <translation>Trouvez la prise&#x202f;: %1</translation>
     </message>
     <message id="step.plug.twist.body">
         <source>Feel the mark on the plug: %1. Find the port on the recorder with the same mark. Push the plug in and turn it clockwise until it stops.</source>
         <oldsource>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Push the plug in and turn it clockwise until it stops.</oldsource>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same mark (the plug is pushed in and turned clockwise). %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
-        <translation>Touchez le repère en relief de la fiche : %1. Trouvez la prise de l’enregistreur qui a le même repère. Enfoncez la fiche et tournez-la dans le sens des aiguilles d’une montre jusqu’au bout.</translation>
+        <translation>Touchez le repère en relief de la fiche&#x202f;: %1. Trouvez la prise de l’enregistreur qui a le même repère. Enfoncez la fiche et tournez-la dans le sens des aiguilles d’une montre jusqu’au bout.</translation>
     </message>
     <message id="step.plug.twist.right">
         <source>It turns no further. Plug and port both have %1.</source>
         <oldsource>It turns no further. Ridges on plug and port: %1.</oldsource>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same mark (the plug is pushed in and turned clockwise). %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
-        <translation>Elle ne tourne plus. Repère sur la fiche et la prise : %1.</translation>
+        <translation>Elle ne tourne plus. Repère sur la fiche et la prise&#x202f;: %1.</translation>
     </message>
     <message id="step.plug.twist.why">
         <source>Each plug has its own port. You can feel its mark with your thumb, even in the dark.</source>
@@ -2718,19 +2720,19 @@
         <source>Find the port with %1</source>
         <oldsource>Match the ridges: %1</oldsource>
         <extracomment>Title of the page: a plug goes into the port of the recorder that has the same mark (the plug is pressed until it snaps). Next to a picture of it. At most 45 characters. %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
-        <translation>Trouvez la prise : %1</translation>
+        <translation>Trouvez la prise&#x202f;: %1</translation>
     </message>
     <message id="step.plug.snap.body">
         <source>Feel the mark on the plug: %1. Find the port on the recorder with the same mark. Press the plug until it snaps.</source>
         <oldsource>Feel the ridges on the plug: %1. Find the port on the recorder with just as many. Press the plug until it snaps.</oldsource>
         <extracomment>What to do on this page, 1 or 2 short sentences: a plug goes into the port of the recorder that has the same mark (the plug is pressed until it snaps). %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
-        <translation>Touchez le repère en relief de la fiche : %1. Trouvez la prise de l’enregistreur qui a le même repère. Appuyez sur la fiche jusqu’au clic.</translation>
+        <translation>Touchez le repère en relief de la fiche&#x202f;: %1. Trouvez la prise de l’enregistreur qui a le même repère. Appuyez sur la fiche jusqu’au clic.</translation>
     </message>
     <message id="step.plug.snap.right">
         <source>You felt it snap. Plug and port both have %1.</source>
         <oldsource>You felt it snap. Ridges on plug and port: %1.</oldsource>
         <extracomment>Stands under the heading &quot;It is right when&quot;: a plug goes into the port of the recorder that has the same mark (the plug is pressed until it snaps). %1 is the mark, such as &quot;2 ridges&quot;.</extracomment>
-        <translation>Vous avez senti le clic. Repère sur la fiche et la prise : %1.</translation>
+        <translation>Vous avez senti le clic. Repère sur la fiche et la prise&#x202f;: %1.</translation>
     </message>
     <message id="step.plug.snap.why">
         <source>Each plug has its own port. You can feel its mark with your thumb, even in the dark.</source>
@@ -5389,7 +5391,7 @@
     <message id="sheet.plug">
         <source>Plug in: %1 (%2)</source>
         <extracomment>Short sheet, title of a step: the plug of a part goes into its port. %1 is the part, such as &quot;waist belt&quot;, %2 the mark of plug and port, such as &quot;2 ridges&quot;. At most 45 characters.</extracomment>
-        <translation>Branchez : %1 (%2)</translation>
+        <translation>Branchez&#x202f;: %1 (%2)</translation>
     </message>
     <message id="mark.ridges.1">
         <source>1 ridge</source>
@@ -5430,6 +5432,36 @@
         <source>4 dots</source>
         <extracomment>The mark of a plug and of its port, inside a sentence: raised round dots that a thumb can count.</extracomment>
         <translation>4 points</translation>
+    </message>
+    <message id="mistake.belt_twisted">
+        <source>Not twisted</source>
+        <extracomment>Beside a small picture with a cross, what not to do: a belt must not be twisted.</extracomment>
+        <translation>Pas vrillée</translation>
+    </message>
+    <message id="mistake.prongs_flipped">
+        <source>Not with the prongs pointing down</source>
+        <extracomment>Beside a small picture with a cross: the prongs of the nose tube must not point down.</extracomment>
+        <translation>Pas les embouts vers le bas</translation>
+    </message>
+    <message id="mistake.tube_front_neck">
+        <source>Not around your neck</source>
+        <extracomment>Beside a small picture with a cross: the tube must not be wound around the neck.</extracomment>
+        <translation>Pas autour du cou</translation>
+    </message>
+    <message id="mistake.probe_upside">
+        <source>Not with the cable under your finger</source>
+        <extracomment>Beside a small picture with a cross: the finger clip must not be on upside down, with its cable below the finger. The cable belongs on the side of the nail.</extracomment>
+        <translation>Pas avec le câble sous le doigt</translation>
+    </message>
+    <message id="mistake.probe_not_in">
+        <source>Not with your finger half in</source>
+        <extracomment>Beside a small picture with a cross: the finger must reach the end of the clip.</extracomment>
+        <translation>Pas avec le doigt à moitié dedans</translation>
+    </message>
+    <message id="mistake.cable_loose">
+        <source>Not loose: the cable can catch</source>
+        <extracomment>Beside a small picture with a cross: the cable without tape catches on things.</extracomment>
+        <translation>Pas sans ruban&#x202f;: le câble peut s’accrocher</translation>
     </message>
 </context>
 </TS>

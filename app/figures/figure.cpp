@@ -24,10 +24,11 @@ constexpr double halo_reach = 9;    // units of halo on each side of a current p
 constexpr double edge_reach = 5;    // units of edge on each side of a hand over skin
 constexpr double outline_width = 4; // thin line of a part still to come
 constexpr int most_in_mark = 4;     // kit marks are one to four ridges or dots
-// Of the size of a mark: from one ridge or dot to the next, a ridge's width, a dot's radius.
-constexpr double mark_pitch = 0.5;
+// Of the size of a mark: from one ridge to the next and a ridge's width; the same of dots.
+constexpr double ridge_pitch = 0.5;
 constexpr double ridge_width = 0.24;
-constexpr double dot_radius = 0.21;
+constexpr double dot_pitch = 0.44;
+constexpr double dot_radius = 0.175;
 constexpr int most_repeats = 8;
 
 double stretch_of(Build build) {
@@ -331,7 +332,7 @@ class Composer {
                 ")\">\n";
         const bool dots = request_.dots.contains(*node.find("slot"));
         for (int i = 0; i < count; ++i) {
-            const double middle = (i - (count - 1) / 2.0) * mark_pitch * size;
+            const double middle = (i - (count - 1) / 2.0) * (dots ? dot_pitch : ridge_pitch) * size;
             if (dots) {
                 out_ += "<circle cx=\"" + format(middle) + "\" cy=\"0\" r=\"" +
                         format(dot_radius * size) + fill;

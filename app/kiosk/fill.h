@@ -48,7 +48,7 @@ HelpValues fill_help(const Session& session, const Words& words, const Look& loo
 ListValues fill_check(const Session& session, const Words& words, const Look& look);
 ListValues fill_light(const Session& session, const Words& words);
 /// The page that begins the practice run, or ends it (`over`).
-MessageValues fill_practice(const Session& session, const Words& words, bool over);
+MessageValues fill_practice(const Session& session, const Words& words, const Look& look, bool over);
 /// `on_battery`: the tablet has no charger now, and is asked for one before the night.
 BedValues fill_bed(const Session& session, const Words& words, bool on_battery = false);
 

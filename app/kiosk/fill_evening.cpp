@@ -37,6 +37,17 @@ bool seen_in_mirror(const Session& session, const Step& step)
     return part && step.phase == Phase::put_on && step.stage != "plug" && part->kind != PartKind::finger_probe && part->kind != PartKind::leg_electrodes;
 }
 
+QVariantList mistake_rows(const Session& session, const Words& words, const Look& look, const Step& step)
+{
+    QVariantList rows;
+    for (const Mistake& mistake : step.mistakes) {
+        ItemRow row = choice_row("", words(mistake.text));
+        row.figure = figure_url(mistake.figure, session, look);
+        rows << QVariant::fromValue(row);
+    }
+    return rows;
+}
+
 QString light_rgb(const std::string& colour)
 {
     // The light as it looks in a dark room; the word stands beside it.
@@ -244,6 +255,7 @@ StepValues fill_step(const Session& session, const Words& words, const Look& loo
     values.figure = figure_url(depict(session.kit(), session.plan(), step), session, look);
     values.figureText = values.title + QStringLiteral(". ") + values.body;
     values.personFigure = person_url(session, look, step.id);
+    values.mistakes = mistake_rows(session, words, look, step);
     values.mainLabel = words.of(session.is_practice() && session.starts_recorder(step) ? "main.next" : main_text(step));
     values.mirrorOffered = session.visit().options.mirror && seen_in_mirror(session, step);
     // A belt is closed at the end of a breath out.
@@ -266,6 +278,7 @@ HelpValues fill_help(const Session& session, const Words& words, const Look& loo
     HelpValues values;
     values.title = words(step.title);
     values.figure = figure_url(depict(session.kit(), session.plan(), step), session, look);
+    values.mistakes = mistake_rows(session, words, look, step);
     values.phone = words.code(session.visit().clinic.phone);
     values.hours = words.hours(session.visit().clinic);
     for (const Help& help : step.helps) {
@@ -291,7 +304,7 @@ ListValues fill_check(const Session& session, const Words& words, const Look& lo
         row.name = words.part(part);
         row.expect = words.of("check." + std::string(facts_of(part.kind).name) + ".expect");
         row.done = session.state().checked.contains(part.id);
-        row.figure = figure_url(item_figure(part.kind), session, look, part.id);
+        row.figure = figure_url(worn(session.plan(), part), session, look);
         values.mainEnabled = values.mainEnabled && row.done;
         values.items << QVariant::fromValue(row);
     }
@@ -331,9 +344,11 @@ ListValues fill_light(const Session& session, const Words& words)
     return values;
 }
 
-MessageValues fill_practice(const Session& session, const Words& words, bool over)
+MessageValues fill_practice(const Session& session, const Words& words, const Look& look, bool over)
 {
     MessageValues values;
+    if (!over)
+        values.figure = figure_url("practice", session, look);
     values.title = words.of(over ? "practice.over.title" : "practice.begin.title");
     values.body = words.of(over ? "practice.over.body" : "practice.begin.body");
     values.caution = over ? words.of("practice.over.caution", {words.code(session.visit().clinic.phone)}) : words.of("practice.begin.caution");

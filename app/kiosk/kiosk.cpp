@@ -402,7 +402,7 @@ void Kiosk::fill()
     case Over::puzzle: screen_ = QStringLiteral("puzzle"); break;
     case Over::practice_over:
         screen_ = QStringLiteral("practice");
-        message_ = fill_practice(*session_, *words_, true);
+        message_ = fill_practice(*session_, *words_, look(), true);
         break;
     case Over::event:
         if (which_moment_) {
@@ -430,7 +430,7 @@ void Kiosk::fill_page()
     screen_ = QString::fromStdString(page);
     if (page == "welcome" && practice()) {
         screen_ = QStringLiteral("practice");
-        message_ = fill_practice(*session_, *words_, false);
+        message_ = fill_practice(*session_, *words_, look(), false);
     } else if (page == "welcome")
         welcome_ = fill_welcome(*session_, *words_, look());
     else if (page == "first")

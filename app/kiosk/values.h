@@ -221,6 +221,7 @@ struct StepValues {
     EVENFALL_VALUE(QString, figure)
     EVENFALL_VALUE(QString, figureText)
     EVENFALL_VALUE(QString, personFigure)
+    EVENFALL_VALUE(QVariantList, mistakes)
     EVENFALL_VALUE(QString, paceText)
     EVENFALL_VALUE(QString, mainLabel)
     EVENFALL_VALUE(bool, backVisible)
@@ -235,6 +236,7 @@ struct StepValues {
     bool mirrorThere = true;    ///< there is a camera, as far as is known
     QString mirrorText;         ///< what the mirror promises, or why there is no picture
     QString breathText; ///< with the breathing guide; empty: a step without one
+    QVariantList mistakes; ///< ItemRow with text and figure: what not to do
     QString label, title, body, rightWhen, caution, why, figure, figureText, personFigure, paceText, mainLabel, speakReason;
     bool backVisible = true;
     bool canSpeak = false;
@@ -248,11 +250,13 @@ struct HelpValues {
     EVENFALL_VALUE(QVariantList, options)
     EVENFALL_VALUE(QString, answer)
     EVENFALL_VALUE(QString, figure)
+    EVENFALL_VALUE(QVariantList, mistakes)
     EVENFALL_VALUE(QString, phone)
     EVENFALL_VALUE(QString, hours)
   public:
     QString title, question, answer, figure, phone, hours;
     QVariantList options;
+    QVariantList mistakes; ///< as in StepValues
 };
 
 struct BedValues {
@@ -441,8 +445,9 @@ struct MessageValues {
     EVENFALL_VALUE(QString, skinText)
     EVENFALL_VALUE(QString, phone)
     EVENFALL_VALUE(QString, hours)
+    EVENFALL_VALUE(QString, figure)
   public:
-    QString title, body, detail, caution, mainLabel, staffLabel, recordName, returnText, skinText, phone, hours;
+    QString title, body, detail, caution, mainLabel, staffLabel, recordName, returnText, skinText, phone, hours, figure;
 };
 
 } // namespace evenfall

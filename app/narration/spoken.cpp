@@ -138,6 +138,8 @@ Spoken Teller::step(const Step& step) const
         add(out, "step.right_when");
         add(out, step.right);
     }
+    for (const Mistake& mistake : step.mistakes)
+        add(out, mistake.text);
     if (practice_of && starts_recorder(kit, *practice_of, step))
         add(out, "practice.no_start");
     else if (practice_of && uses_tape(step))

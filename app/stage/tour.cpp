@@ -111,7 +111,11 @@ void evening(Player& play)
             play.tap_object("mirror");
             play.picture("mirror-without-a-camera");
             play.tap_object("close");
-        } else if (step && step->phase == Phase::put_on && !helped) {
+        } else if (step && step->mistakes.size() > 1) {
+            play.tap_object("larger");
+            play.picture(file_name(page) + QStringLiteral("-larger"));
+            play.tap_object("close");
+        } else if (step && !step->mistakes.empty() && !helped) {
             helped = true;
             play.tap_second(); // this isn't working
             play.picture("help");

@@ -10,6 +10,25 @@ namespace {
     //: Small line over the title of a step. %1 is the name of a part, such as "chest belt".
     //% "Now: %1"
     QT_TRID_NOOP("part.label"),
+    //: Beside a small picture with a cross, what not to do: a belt must not be twisted.
+    //% "Not twisted"
+    QT_TRID_NOOP("mistake.belt_twisted"),
+    //: Beside a small picture with a cross: the prongs of the nose tube must not point down.
+    //% "Not with the prongs pointing down"
+    QT_TRID_NOOP("mistake.prongs_flipped"),
+    //: Beside a small picture with a cross: the tube must not be wound around the neck.
+    //% "Not around your neck"
+    QT_TRID_NOOP("mistake.tube_front_neck"),
+    //: Beside a small picture with a cross: the finger clip must not be on upside down, with its
+    //: cable below the finger. The cable belongs on the side of the nail.
+    //% "Not with the cable under your finger"
+    QT_TRID_NOOP("mistake.probe_upside"),
+    //: Beside a small picture with a cross: the finger must reach the end of the clip.
+    //% "Not with your finger half in"
+    QT_TRID_NOOP("mistake.probe_not_in"),
+    //: Beside a small picture with a cross: the cable without tape catches on things.
+    //% "Not loose: the cable can catch"
+    QT_TRID_NOOP("mistake.cable_loose"),
     //: The mark of a plug and of its port, inside a sentence: raised bars that a thumb can count.
     //% "1 ridge"
     QT_TRID_NOOP("mark.ridges.1"),
@@ -165,8 +184,7 @@ namespace {
     QT_TRID_NOOP("step.effort_belt.chest.wrap.title"),
     //: What to do on this page, 1 or 2 short sentences: the chest belt is closed round the chest,
     //: at the end of a breath out.
-    //% "Put it just under your armpits, under your arms. Breathe out slowly. At the end of the "
-    //% "breath, close the belt."
+    //% "Put it under your armpits. Close it at the end of a slow breath out."
     QT_TRID_NOOP("step.effort_belt.chest.wrap.body"),
     //: Stands under the heading "It is right when": the chest belt is closed round the chest, at
     //: the end of a breath out.
@@ -182,7 +200,7 @@ namespace {
     QT_TRID_NOOP("step.effort_belt.abdomen.wrap.title"),
     //: What to do on this page, 1 or 2 short sentences: the waist belt is closed round the waist,
     //: over the navel, at the end of a breath out.
-    //% "Put it around your waist. Breathe out slowly. At the end of the breath, close the belt."
+    //% "Put it around your waist. Close it at the end of a slow breath out."
     QT_TRID_NOOP("step.effort_belt.abdomen.wrap.body"),
     //: Stands under the heading "It is right when": the waist belt is closed round the waist, over
     //: the navel, at the end of a breath out.

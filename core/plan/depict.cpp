@@ -62,6 +62,8 @@ Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
         if (worn != plan.steps.end())
             out.layers.push_back(worn->layer);
     }
+    if (part && part->kind == PartKind::effort_sensor && !step.layer.empty())
+        out.layers.push_back(step.layer); // on which of two belts that look alike
     if (part && part->kind == PartKind::nasal_cannula && step.stage == "tape") {
         // What sits on the tube by then is seen to stay there.
         for (const Step& one : plan.steps) {
@@ -111,6 +113,17 @@ Depiction marked(std::string figure, const Part& part)
     Depiction out{std::move(figure), {}, {}, {}};
     for (const char* slot : {"mark", "mark-plug", "mark-port"})
         mark(out, slot, part.mark);
+    return out;
+}
+
+Depiction worn(const Plan& plan, const Part& part)
+{
+    Depiction out = marked("worn", part);
+    for (const Step& step : plan.steps)
+        if (step.part == part.id && !step.layer.empty()) {
+            out.layers.push_back(step.layer);
+            break;
+        }
     return out;
 }
 

@@ -43,6 +43,8 @@ Depiction depict_rest(const Kit& kit);
 
 /// A drawing of a part by itself or of what is done with it, with its mark.
 Depiction marked(std::string figure, const Part& part);
+/// Where a part sits when it is right, for the last look at each.
+Depiction worn(const Plan& plan, const Part& part);
 /// The marks on the whole person, as far as its parts have been drawn with room for one: its layers
 /// are left to whoever shows it.
 Depiction person_of(const Kit& kit, const Plan& plan);

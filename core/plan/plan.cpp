@@ -75,6 +75,8 @@ Step make_step(const Stage& stage, Phase phase, const Part* part, const std::str
         const std::string base = "help." + stage.texts + "." + std::to_string(n);
         step.helps.push_back({base, Text{base + ".question", {}, {}}, Text{base + ".fix", {}, {}}});
     }
+    for (const std::string& name : stage.mistakes)
+        step.mistakes.push_back({"wrong_" + name, Text{"mistake." + name, {}, {}}});
     return step;
 }
 
@@ -292,6 +294,8 @@ std::vector<std::string> all_step_texts()
             ids.insert("step." + stage.texts + ".why");
         if (stage.has_caution)
             ids.insert("step." + stage.texts + ".caution");
+        for (const std::string& name : stage.mistakes)
+            ids.insert("mistake." + name);
         for (int n = 1; n <= stage.helps; ++n) {
             for (const char* slot : {"question", "fix"})
                 ids.insert("help." + stage.texts + "." + std::to_string(n) + "." + slot);

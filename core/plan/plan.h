@@ -24,6 +24,12 @@ struct Help {
     Text fix;
 };
 
+/// A way in which a step often goes wrong, shown as what not to do.
+struct Mistake {
+    std::string figure; ///< id of its drawing, with a cross in it
+    Text text;          ///< "Not twisted"
+};
+
 /// One page of the guided set-up.
 struct Step {
     std::string id;    ///< "<part>.<stage>", "ready.<stage>", "check", "start.<how>" or "light"
@@ -37,6 +43,7 @@ struct Step {
     std::string layer;   ///< of the whole-person figure, solid from this step on; may be empty
     Text label, title, body, right, why, caution;
     std::vector<Help> helps;
+    std::vector<Mistake> mistakes;
 };
 
 /// The ordered steps that put this kit on this person.

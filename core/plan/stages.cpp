@@ -54,7 +54,7 @@ std::vector<Stage> stages_of(const Part& part, WritingHand writes_with)
     switch (part.kind) {
     case PartKind::effort_belt: {
         const std::string belt = "belt_" + part.where;
-        stages.push_back({"wrap", "effort_belt." + part.where + ".wrap", belt, belt, all, 2, tape, true, false, 3});
+        stages.push_back({"wrap", "effort_belt." + part.where + ".wrap", belt, belt, all, 2, tape, true, false, 3, {"belt_twisted"}});
         break;
     }
     case PartKind::effort_sensor:
@@ -66,8 +66,8 @@ std::vector<Stage> stages_of(const Part& part, WritingHand writes_with)
         break;
     }
     case PartKind::nasal_cannula:
-        stages.push_back({"prongs", "nasal_cannula.prongs", "cannula_prongs", "cannula", share(all, 4, 13), 2, 0, true, false, 3});
-        stages.push_back({"ears", "nasal_cannula.ears", "cannula_ears", "", share(all, 3, 13), 2, 0, false, true, 2});
+        stages.push_back({"prongs", "nasal_cannula.prongs", "cannula_prongs", "cannula", share(all, 4, 13), 2, 0, true, false, 3, {"prongs_flipped"}});
+        stages.push_back({"ears", "nasal_cannula.ears", "cannula_ears", "", share(all, 3, 13), 2, 0, false, true, 2, {"tube_front_neck"}});
         stages.push_back({"chin", "nasal_cannula.chin", "cannula_chin", "", share(all, 2, 13), 2, 0, true, true, 2});
         if (tape > 0)
             stages.push_back({"tape", "nasal_cannula.tape", "cannula_tape", "tape_cheeks", share(all, 4, 13), 2, tape, true, true, 2});
@@ -76,9 +76,9 @@ std::vector<Stage> stages_of(const Part& part, WritingHand writes_with)
         stages.push_back({"place", "breath_sensor.place", "breath_place", "breath", all, 2, tape, true, false, 2});
         break;
     case PartKind::finger_probe:
-        stages.push_back({"place", on_hand("finger_probe.place", writes_with), "probe_place", "probe", share(all, 4, 11), 1, 0, true, true, 3});
+        stages.push_back({"place", on_hand("finger_probe.place", writes_with), "probe_place", "probe", share(all, 4, 11), 1, 0, true, true, 3, {"probe_upside", "probe_not_in"}});
         if (tape > 0)
-            stages.push_back({"tape_hand", on_hand("finger_probe.tape_hand", writes_with), "probe_tape_hand", "tape_hand", share(all, 4, 11), 1, 1, true, true, 2});
+            stages.push_back({"tape_hand", on_hand("finger_probe.tape_hand", writes_with), "probe_tape_hand", "tape_hand", share(all, 4, 11), 1, 1, true, true, 2, {"cable_loose"}});
         if (tape > 1)
             stages.push_back({"tape_arm", on_hand("finger_probe.tape_arm", writes_with), "probe_tape_arm", "", share(all, 3, 11), 1, tape - 1, true, false, 2});
         break;

@@ -23,6 +23,9 @@ struct Stage {
     bool has_why = false;
     bool has_caution = false;
     int helps = 0;       ///< "help.<texts>.<n>.question" and ".fix", n from 1
+    /// Drawings "wrong_<name>" and texts "mistake.<name>": what spoils a night at this step (the
+    /// choice is ours, after the order of attention in which home nights fail).
+    std::vector<std::string> mistakes{};
 };
 
 /// The pages for one part of this kit, in their order, its plug last. Text ids of pages that speak of

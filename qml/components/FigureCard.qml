@@ -12,6 +12,9 @@ T.AbstractButton {
     property string description: ""
     /// 0 (breathed out) to 1 (breathed in): the body in the picture widens with the breath.
     property real breath: 0
+    /// What not to do, see FigureFace; how much height it asks for.
+    property var mistakes: []
+    readonly property real mistakeHeight: face.mistakeHeight
     focusPolicy: Qt.StrongFocus
     padding: Theme.px(10)
     //: Button with a picture in it: shows the same picture over the whole screen.
@@ -37,6 +40,8 @@ T.AbstractButton {
         FocusRing { shown: root.visualFocus }
     }
     contentItem: FigureFace {
+        id: face
+        mistakes: root.mistakes
         text: root.text
         figure: root.figure
         description: root.description

@@ -4,21 +4,31 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Evenfall.Ui
 
-/// A drawing over the words of its button.
+/// A drawing over the words of its button, and between them, where there is room, what not to do.
 Item {
     id: root
     property string text: ""
     property string figure: ""
     property string description: ""
     property real breath: 0
+    /// List of { text, figure }; the first is shown where the drawing keeps most of its size.
+    property var mistakes: []
+    readonly property real mistakeHeight: mistakes.length > 0 ? notThis.height + Theme.px(10) : 0
+    readonly property bool mistakeShown: mistakes.length > 0 && words.y - mistakeHeight >= 0.78 * width
     FigureImage {
         id: drawing
-        anchors { left: parent.left; right: parent.right; top: parent.top; bottom: words.top }
+        anchors { left: parent.left; right: parent.right; top: parent.top; bottom: root.mistakeShown ? notThis.top : words.top }
         anchors.bottomMargin: Theme.px(6)
         figure: root.figure
         description: root.description
         // A calm breath widens the chest by a few hundredths; more would look like a balloon.
         transform: Scale { origin.x: drawing.width / 2; xScale: 1 + 0.035 * root.breath }
+    }
+    NotThis {
+        id: notThis
+        visible: root.mistakeShown
+        anchors { left: parent.left; right: parent.right; bottom: words.top; bottomMargin: Theme.px(4) }
+        items: root.mistakes.slice(0, 1)
     }
     ScriptText {
         id: words

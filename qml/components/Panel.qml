@@ -12,6 +12,8 @@ FocusScope {
     property string body: ""
     property string figure: ""
     property string description: ""
+    /// Beneath the picture: what not to do, list of { text, figure }.
+    property var mistakes: []
     signal closed()
 
     anchors.fill: parent
@@ -29,10 +31,19 @@ FocusScope {
         Words { width: parent.width; text: root.body }
     }
     FigureImage {
-        anchors { left: parent.left; right: parent.right; top: parent.top; bottom: close.top; margins: Theme.gap }
+        anchors { left: parent.left; right: parent.right; top: parent.top; margins: Theme.gap }
+        anchors.bottom: notThis.visible ? notThis.top : close.top
         visible: root.body.length === 0
         figure: root.figure
         description: root.description
+    }
+    NotThis {
+        id: notThis
+        visible: root.body.length === 0 && root.mistakes.length > 0
+        anchors { left: parent.left; right: parent.right; bottom: close.top; margins: Theme.margin }
+        across: !Theme.roomy
+        pictureSide: Theme.px(Theme.roomy ? 110 : 170)
+        items: root.mistakes
     }
     Action {
         id: close

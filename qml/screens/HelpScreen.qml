@@ -10,6 +10,7 @@ import Evenfall.Ui
 /// title, question
 /// options       list of { id, text }: what is wrong; shown while there is no answer
 /// answer        the fix, in words; figure, figureText its picture; then fixed() or stillNot()
+/// mistakes      list of { text, figure }: what not to do; shown while there is no answer
 /// phone, hours  the clinic
 AskPage {
     id: root
@@ -18,6 +19,7 @@ AskPage {
     property string answer: ""
     property string figure: ""
     property string figureText: ""
+    property var mistakes: []
     required property string phone
     property string hours: ""
     signal chosen(string id)
@@ -60,6 +62,10 @@ AskPage {
             text: item.text ?? ""
             onClicked: root.chosen(item.id)
         }
+    }
+    NotThis {
+        width: parent.width
+        items: root.answered ? [] : root.mistakes
     }
     Rectangle {
         visible: root.answered && root.figure !== ""

@@ -6,16 +6,26 @@ import Evenfall.Ui
 
 /// The first and the last page of the practice run by day.
 ///
-/// title, body, caution, mainLabel; main()
+/// title, body, caution, mainLabel; figure: empty shows none; main()
 Page {
     id: root
     required property string title
     property string body: ""
     property string caution: ""
-    paneShare: Theme.roomy ? 0.2 : 0.36
+    property string figure: ""
+    paneShare: Theme.roomy ? 0.24 : 0.4
     paneShareUpright: 0.3
     centred: true
-    pane: Horizon { anchors.fill: parent; hour: "dusk" }
+    pane: Item {
+        anchors.fill: parent
+        Horizon { anchors.fill: parent; hour: "dusk"; visible: root.figure === "" }
+        FigureImage {
+            anchors { fill: parent; margins: Theme.gap }
+            visible: root.figure !== ""
+            figure: root.figure
+            Accessible.ignored: true
+        }
+    }
     ReadBar { page: root; title: root.title; width: parent.width }
     Title { width: parent.width; text: root.title }
     Words { width: parent.width; text: root.body }

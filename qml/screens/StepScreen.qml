@@ -12,6 +12,7 @@ import Evenfall.Ui
 /// caution      the risk of this step; may be empty
 /// why          opens a panel when not empty
 /// figure, figureText              the step's picture and its words for screen readers
+/// mistakes     list of { text, figure }: what not to do
 /// personFigure, personFigureText  the whole person who gathers parts
 /// paceText     "In bed by about 10:05 - on time"
 /// canSpeak, speakReason           whether it can be read aloud, and if not, why
@@ -29,6 +30,7 @@ Page {
     required property string figureText
     required property string personFigure
     property string personFigureText: ""
+    property var mistakes: []
     property string paceText: ""
     property bool backVisible: true
     property bool canSpeak: true
@@ -93,6 +95,7 @@ Page {
         body: root.shown === "why" ? root.why : root.shown === "sound" ? root.speakReason : ""
         figure: root.shown === "figure" ? root.figure : ""
         description: root.figureText
+        mistakes: root.mistakes
         onClosed: root.shown = ""
     }]
 
@@ -131,15 +134,18 @@ Page {
         readonly property real spare: root.room - bar.height - 2 * root.spacing
                                       - (caution.visible ? caution.height + root.spacing : 0)
         width: parent.width
-        height: root.together ? words.height : Math.max(words.height, Math.min(card.width * 1.18, spare))
+        height: root.together ? words.height : Math.max(words.height, Math.min(card.width * 1.18 + card.mistakeHeight, spare))
         FigureCard {
             id: card
             objectName: "larger"
             visible: !root.together
-            anchors { left: parent.left; top: parent.top; bottom: parent.bottom }
+            anchors { left: parent.left; top: parent.top }
             width: Math.round(middle.width * 0.36)
+            // All of the picture stays in sight where the words are longer than the page.
+            height: Math.min(middle.height, Math.max(middle.spare, width))
             figure: visible ? root.figure : ""
             description: root.figureText
+            mistakes: visible ? root.mistakes : []
             breath: root.breathing ? root.breathPhase : 0
             onClicked: root.shown = "figure"
         }
@@ -159,6 +165,15 @@ Page {
         }
     }
     CautionBox { id: caution; width: parent.width; text: root.caution }
+    NotThis {
+        id: notThis
+        // Only where nothing else is pushed out of sight for it; the larger picture always has it.
+        readonly property real needed: bar.height + middle.height + pictureSide + 3 * root.spacing
+                                       + (caution.visible ? caution.height + root.spacing : 0)
+        width: parent.width
+        across: !Theme.roomy
+        items: root.together && (Theme.roomy || needed <= root.room) ? root.mistakes : []
+    }
     // With large text the words come first, and these after them.
     Action {
         objectName: "whyBelow"

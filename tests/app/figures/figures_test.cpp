@@ -34,13 +34,12 @@ const std::vector<std::string> wanted{
     "recorder_harness", "plug_match", "snap_press", "cannula_prongs", "cannula_ears",
     "cannula_chin", "cannula_tape", "tube_push", "tube_twist", "tube_snap", "breath_place",
     "probe_bare", "probe_place", "probe_tape_hand", "probe_tape_arm", "probe_plug", "ecg_place",
-    "position_place", "snore_place", "leg_left", "leg_right", "switch_slide", "set_time", "light_look",
-    "pouch_close",
+    "position_place", "snore_place", "leg_left", "leg_right", "switch_slide", "set_time", "light_look", "worn",
     // before
-    "bathroom", "charger", "clothes", "bare_hands", "tape_strips", "phone_away", "helper",
-    "kit_open", "children_pets", "mirror", "practice",
+    "bathroom", "charger", "clothes", "bare_hands", "tape_strips", "phone_away",
+    "children_pets", "practice",
     // mistakes
-    "wrong_belt_twisted", "wrong_prongs_flipped", "wrong_tube_front_neck", "wrong_probe_upside",
+    "wrong_belt_twisted", "wrong_prongs_flipped", "wrong_tube_front_neck", "wrong_probe_upside", "wrong_probe_not_in",
     "wrong_cable_loose",
     // night and after
     "free_cables", "switch_off", "plug_out", "stops_itself", "rest_off", "tape_off_low", "skin_look", "pack_bag", "return_box",
