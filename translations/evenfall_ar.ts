@@ -771,9 +771,10 @@
         <translation>إطفاء الضوء</translation>
     </message>
     <message id="bed.line.bathroom">
-        <source>Do you need the bathroom? Go now. Free the cables first, then walk.</source>
+        <source>Bathroom? Go now. Free the cables first, then walk.</source>
+        <oldsource>Do you need the bathroom? Go now. Free the cables first, then walk.</oldsource>
         <extracomment>Line on the page before the night.</extracomment>
-        <translation>هل تحتاج إلى الحمام؟ اذهب الآن. حرّر الأسلاك أولًا ثم امشِ.</translation>
+        <translation>الحمام؟ اذهب الآن. حرّر الأسلاك أولًا ثم امشِ.</translation>
     </message>
     <message id="bed.line.phone">
         <source>Put your phone away from your pillow, but within reach.</source>
@@ -781,7 +782,8 @@
         <translation>ضع هاتفك بعيدًا عن الوسادة، لكن في متناول يدك.</translation>
     </message>
     <message id="bed.line.pets">
-        <source>Keep pets and children out of the bed and away from the cables.</source>
+        <source>Keep pets and children out of the bed and off the cables.</source>
+        <oldsource>Keep pets and children out of the bed and away from the cables.</oldsource>
         <extracomment>Line on the page before the night, a caution.</extracomment>
         <translation>أبعد الحيوانات والأطفال عن السرير وعن الأسلاك.</translation>
     </message>
@@ -791,9 +793,10 @@
         <translation>اترك الجهاز اللوحي قرب السرير على شاحنه.</translation>
     </message>
     <message id="bed.line.touch">
-        <source>Touch the dark page once to wake it. Then tap what you want to note.</source>
+        <source>Touch the dark page once to wake it. Then tap to note.</source>
+        <oldsource>Touch the dark page once to wake it. Then tap what you want to note.</oldsource>
         <extracomment>Line on the page before the night: how the dark page works.</extracomment>
-        <translation>المس الصفحة المظلمة مرة لتوقظها. ثم المس ما تريد تدوينه.</translation>
+        <translation>المس الصفحة المظلمة مرة لتوقظها. ثم المس لتدوّن.</translation>
     </message>
     <message id="bed.caution">
         <source>Nobody is watching you tonight. Chest pain, severe trouble breathing or fainting: take the kit off and call %1.</source>

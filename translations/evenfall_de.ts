@@ -771,9 +771,10 @@
         <translation>Licht aus</translation>
     </message>
     <message id="bed.line.bathroom">
-        <source>Do you need the bathroom? Go now. Free the cables first, then walk.</source>
+        <source>Bathroom? Go now. Free the cables first, then walk.</source>
+        <oldsource>Do you need the bathroom? Go now. Free the cables first, then walk.</oldsource>
         <extracomment>Line on the page before the night.</extracomment>
-        <translation>Müssen Sie auf die Toilette? Gehen Sie jetzt. Machen Sie erst die Kabel frei, dann gehen Sie.</translation>
+        <translation>Toilette? Gehen Sie jetzt. Erst die Kabel frei machen, dann gehen.</translation>
     </message>
     <message id="bed.line.phone">
         <source>Put your phone away from your pillow, but within reach.</source>
@@ -781,7 +782,8 @@
         <translation>Legen Sie Ihr Telefon weg vom Kissen, aber in Reichweite.</translation>
     </message>
     <message id="bed.line.pets">
-        <source>Keep pets and children out of the bed and away from the cables.</source>
+        <source>Keep pets and children out of the bed and off the cables.</source>
+        <oldsource>Keep pets and children out of the bed and away from the cables.</oldsource>
         <extracomment>Line on the page before the night, a caution.</extracomment>
         <translation>Halten Sie Tiere und Kinder vom Bett und von den Kabeln fern.</translation>
     </message>
@@ -791,9 +793,10 @@
         <translation>Lassen Sie das Tablet neben dem Bett am Ladegerät.</translation>
     </message>
     <message id="bed.line.touch">
-        <source>Touch the dark page once to wake it. Then tap what you want to note.</source>
+        <source>Touch the dark page once to wake it. Then tap to note.</source>
+        <oldsource>Touch the dark page once to wake it. Then tap what you want to note.</oldsource>
         <extracomment>Line on the page before the night: how the dark page works.</extracomment>
-        <translation>Berühren Sie die dunkle Seite 1&#xa0;Mal, um sie zu wecken. Tippen Sie dann an, was Sie notieren möchten.</translation>
+        <translation>Berühren Sie die dunkle Seite, um sie zu wecken. Dann tippen und notieren.</translation>
     </message>
     <message id="bed.caution">
         <source>Nobody is watching you tonight. Chest pain, severe trouble breathing or fainting: take the kit off and call %1.</source>

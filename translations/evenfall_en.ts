@@ -771,7 +771,8 @@
         <translation type="unfinished"></translation>
     </message>
     <message id="bed.line.bathroom">
-        <source>Do you need the bathroom? Go now. Free the cables first, then walk.</source>
+        <source>Bathroom? Go now. Free the cables first, then walk.</source>
+        <oldsource>Do you need the bathroom? Go now. Free the cables first, then walk.</oldsource>
         <extracomment>Line on the page before the night.</extracomment>
         <translation type="unfinished"></translation>
     </message>
@@ -781,7 +782,8 @@
         <translation type="unfinished"></translation>
     </message>
     <message id="bed.line.pets">
-        <source>Keep pets and children out of the bed and away from the cables.</source>
+        <source>Keep pets and children out of the bed and off the cables.</source>
+        <oldsource>Keep pets and children out of the bed and away from the cables.</oldsource>
         <extracomment>Line on the page before the night, a caution.</extracomment>
         <translation type="unfinished"></translation>
     </message>
@@ -791,7 +793,8 @@
         <translation type="unfinished"></translation>
     </message>
     <message id="bed.line.touch">
-        <source>Touch the dark page once to wake it. Then tap what you want to note.</source>
+        <source>Touch the dark page once to wake it. Then tap to note.</source>
+        <oldsource>Touch the dark page once to wake it. Then tap what you want to note.</oldsource>
         <extracomment>Line on the page before the night: how the dark page works.</extracomment>
         <translation type="unfinished"></translation>
     </message>

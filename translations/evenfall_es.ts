@@ -771,9 +771,10 @@
         <translation>Apagar la luz</translation>
     </message>
     <message id="bed.line.bathroom">
-        <source>Do you need the bathroom? Go now. Free the cables first, then walk.</source>
+        <source>Bathroom? Go now. Free the cables first, then walk.</source>
+        <oldsource>Do you need the bathroom? Go now. Free the cables first, then walk.</oldsource>
         <extracomment>Line on the page before the night.</extracomment>
-        <translation>¿Necesita ir al baño? Vaya ahora. Primero libere los cables y después camine.</translation>
+        <translation>¿Al baño? Vaya ahora. Primero libere los cables y después camine.</translation>
     </message>
     <message id="bed.line.phone">
         <source>Put your phone away from your pillow, but within reach.</source>
@@ -781,9 +782,10 @@
         <translation>Ponga el teléfono lejos de la almohada, pero a su alcance.</translation>
     </message>
     <message id="bed.line.pets">
-        <source>Keep pets and children out of the bed and away from the cables.</source>
+        <source>Keep pets and children out of the bed and off the cables.</source>
+        <oldsource>Keep pets and children out of the bed and away from the cables.</oldsource>
         <extracomment>Line on the page before the night, a caution.</extracomment>
-        <translation>Que no haya mascotas ni niños en la cama, ni cerca de los cables.</translation>
+        <translation>Sin mascotas ni niños en la cama ni cerca de los cables.</translation>
     </message>
     <message id="bed.line.tablet">
         <source>Leave the tablet beside the bed, on its charger.</source>
@@ -791,9 +793,10 @@
         <translation>Deje la tableta junto a la cama, en su cargador.</translation>
     </message>
     <message id="bed.line.touch">
-        <source>Touch the dark page once to wake it. Then tap what you want to note.</source>
+        <source>Touch the dark page once to wake it. Then tap to note.</source>
+        <oldsource>Touch the dark page once to wake it. Then tap what you want to note.</oldsource>
         <extracomment>Line on the page before the night: how the dark page works.</extracomment>
-        <translation>Toque una vez la página oscura para despertarla. Después toque lo que quiera anotar.</translation>
+        <translation>Toque la página oscura para despertarla. Después toque para anotar.</translation>
     </message>
     <message id="bed.caution">
         <source>Nobody is watching you tonight. Chest pain, severe trouble breathing or fainting: take the kit off and call %1.</source>

@@ -771,9 +771,10 @@
         <translation>Éteindre la lumière</translation>
     </message>
     <message id="bed.line.bathroom">
-        <source>Do you need the bathroom? Go now. Free the cables first, then walk.</source>
+        <source>Bathroom? Go now. Free the cables first, then walk.</source>
+        <oldsource>Do you need the bathroom? Go now. Free the cables first, then walk.</oldsource>
         <extracomment>Line on the page before the night.</extracomment>
-        <translation>Devez-vous aller aux toilettes&#x202f;? Allez-y maintenant. Dégagez d’abord les câbles, puis marchez.</translation>
+        <translation>Toilettes ? Allez-y maintenant. Dégagez d’abord les câbles.</translation>
     </message>
     <message id="bed.line.phone">
         <source>Put your phone away from your pillow, but within reach.</source>
@@ -781,7 +782,8 @@
         <translation>Posez votre téléphone loin de l’oreiller, mais à portée de main.</translation>
     </message>
     <message id="bed.line.pets">
-        <source>Keep pets and children out of the bed and away from the cables.</source>
+        <source>Keep pets and children out of the bed and off the cables.</source>
+        <oldsource>Keep pets and children out of the bed and away from the cables.</oldsource>
         <extracomment>Line on the page before the night, a caution.</extracomment>
         <translation>Gardez les animaux et les enfants hors du lit et loin des câbles.</translation>
     </message>
@@ -791,9 +793,10 @@
         <translation>Laissez la tablette à côté du lit, sur son chargeur.</translation>
     </message>
     <message id="bed.line.touch">
-        <source>Touch the dark page once to wake it. Then tap what you want to note.</source>
+        <source>Touch the dark page once to wake it. Then tap to note.</source>
+        <oldsource>Touch the dark page once to wake it. Then tap what you want to note.</oldsource>
         <extracomment>Line on the page before the night: how the dark page works.</extracomment>
-        <translation>Touchez une fois la page noire pour la rallumer. Puis touchez ce que vous voulez noter.</translation>
+        <translation>Touchez la page noire pour la rallumer. Puis touchez pour noter.</translation>
     </message>
     <message id="bed.caution">
         <source>Nobody is watching you tonight. Chest pain, severe trouble breathing or fainting: take the kit off and call %1.</source>

@@ -212,9 +212,9 @@ Spoken Teller::bed() const
 {
     Spoken out;
     add(out, "bed.title");
+    add(out, Text{"bed.caution", {TextArg{TextArg::Code{visit.clinic.emergency}}}, {}});
     for (const char* line : {"bed.line.bathroom", "bed.line.phone", "bed.line.pets", "bed.line.tablet", "bed.line.touch"})
         add(out, line);
-    add(out, Text{"bed.caution", {TextArg{TextArg::Code{visit.clinic.emergency}}}, {}});
     return out;
 }
 

@@ -223,13 +223,13 @@ namespace {
     //% "Lights out"
     QT_TRID_NOOP("bed.title"),
     //: Line on the page before the night.
-    //% "Do you need the bathroom? Go now. Free the cables first, then walk."
+    //% "Bathroom? Go now. Free the cables first, then walk."
     QT_TRID_NOOP("bed.line.bathroom"),
     //: Line on the page before the night: where the phone should be.
     //% "Put your phone away from your pillow, but within reach."
     QT_TRID_NOOP("bed.line.phone"),
     //: Line on the page before the night, a caution.
-    //% "Keep pets and children out of the bed and away from the cables."
+    //% "Keep pets and children out of the bed and off the cables."
     QT_TRID_NOOP("bed.line.pets"),
     //: Line on the page before the night.
     //% "Leave the tablet beside the bed, on its charger."
@@ -238,7 +238,7 @@ namespace {
     //% "The tablet is not charging. Plug in its charger now, so that it lasts the night."
     QT_TRID_NOOP("bed.line.plug_in"),
     //: Line on the page before the night: how the dark page works.
-    //% "Touch the dark page once to wake it. Then tap what you want to note."
+    //% "Touch the dark page once to wake it. Then tap to note."
     QT_TRID_NOOP("bed.line.touch"),
     //: Caution on the page before the night. %1 is the local emergency number.
     //% "Nobody is watching you tonight. Chest pain, severe trouble breathing or fainting: take "

@@ -28,8 +28,8 @@ Page {
     signal nightSoundChosen(bool on)
     ReadBar { page: root; title: root.title; width: parent.width; backVisible: root.backVisible }
     Title { width: parent.width; text: root.title }
-    Lines { width: parent.width; lines: root.lines }
     CautionBox { width: parent.width; text: root.caution }
+    Lines { width: parent.width; lines: root.lines }
     Flow {
         visible: !root.tileInPane
         width: parent.width

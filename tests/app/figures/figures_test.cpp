@@ -33,7 +33,7 @@ const std::vector<std::string> wanted{
     "belt_chest", "belt_abdomen", "belt_breath", "sensor_snap", "recorder_hip", "recorder_chest",
     "recorder_harness", "plug_match", "snap_press", "cannula_prongs", "cannula_ears",
     "cannula_chin", "cannula_tape", "tube_push", "tube_twist", "tube_snap", "breath_place",
-    "probe_bare", "probe_place", "probe_tape_hand", "probe_tape_arm", "probe_plug", "ecg_place",
+    "probe_place", "probe_tape_hand", "probe_tape_arm", "probe_plug", "ecg_place",
     "position_place", "snore_place", "leg_left", "leg_right", "switch_slide", "set_time", "light_look", "worn",
     // before
     "bathroom", "charger", "clothes", "bare_hands", "tape_strips", "phone_away",
@@ -502,7 +502,7 @@ TEST(Mirror, DevicesAndClockwiseTurnsStayAsTheyAre)
 {
     for (const std::string id :
          {"tube_twist", "tube_push", "probe_plug", "switch_slide", "set_time", "light_look",
-          "ecg_place", "plug_match", "sensor_snap", "snap_press", "tube_snap", "pouch_close",
+          "ecg_place", "plug_match", "sensor_snap", "snap_press", "tube_snap", "worn",
           "leg_left", "leg_right", "switch_off", "plug_out", "stops_itself", "skin_look"}) {
         FigureRequest r = request(id);
         const std::string right = store().compose(r);
@@ -528,6 +528,30 @@ TEST(Mirror, EcgElectrodesKeepTheirSideOfTheBody) {
     r.writing_hand = Hand::left;
     // Twice more: the whole figure turned round, and the electrodes turned back.
     EXPECT_EQ(count(store().compose(r), "matrix(-1 0 0 1 800 0)"), before + 2);
+}
+
+/// Whether code asks for the figure: by its whole name, or by a beginning and an end put together
+/// ("wrong_" and "belt_twisted").
+bool is_asked_for(const std::string& id, const std::string& code) {
+    const auto has = [&code](const std::string& word) { return code.find('"' + word + '"') != std::string::npos; };
+    const std::size_t join = id.find('_') + 1;
+    return has(id) || (join > 0 && has(id.substr(0, join)) && has(id.substr(join)));
+}
+
+TEST(Sources, NoFigureIsDrawnThatNoPageShows) {
+    std::string code;
+    for (const char* folder : {"/core/kit", "/core/plan", "/core/sheet", "/app/kiosk"}) {
+        for (const auto& entry : std::filesystem::directory_iterator(EVENFALL_SOURCE_DIR + std::string(folder))) {
+            if (entry.path().extension() == ".cpp") {
+                std::ifstream in(entry.path(), std::ios::binary);
+                code.append(std::istreambuf_iterator<char>(in), {});
+            }
+        }
+    }
+    for (const std::string& id : store().ids()) {
+        EXPECT_TRUE(is_asked_for(id, code)) << id;
+    }
+    EXPECT_FALSE(is_asked_for("wrong_hat", code));
 }
 
 TEST(Marks, PlugAndPortShowAsManyRidgesAsTheKitSays) {

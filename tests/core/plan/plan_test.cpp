@@ -155,6 +155,44 @@ TEST_P(PlanOfDemoKit, DrawsWhatAPlugComesFromAndThePortsBesideItsOwn)
     }
 }
 
+TEST_P(PlanOfDemoKit, ShowsWhereEachPartSits_NoTwoAlike)
+{
+    std::set<std::vector<std::string>> seen;
+    for (const Part& part : kit.parts) {
+        const Depiction drawn = worn(plan, part);
+        ASSERT_EQ(drawn.layers.size(), 1u) << part.id;
+        EXPECT_TRUE(seen.insert(drawn.layers).second) << part.id;
+    }
+}
+
+TEST_P(PlanOfDemoKit, WarnsOfTheMistakesThatSpoilANight)
+{
+    // Facts: the airflow sensor, the finger probe and the belts spoil most nights (our own judgement).
+    std::set<std::string> figures;
+    for (const Step& step : plan.steps)
+        for (const Mistake& mistake : step.mistakes) {
+            EXPECT_EQ("mistake." + mistake.figure.substr(6), mistake.text.id) << step.id;
+            figures.insert(mistake.figure);
+        }
+    EXPECT_EQ(figures, (std::set<std::string>{"wrong_belt_twisted", "wrong_prongs_flipped", "wrong_tube_front_neck",
+                                             "wrong_probe_upside", "wrong_probe_not_in", "wrong_cable_loose"}));
+}
+
+TEST_P(PlanOfDemoKit, MarksTheWholePersonAsTheKitIsMarked)
+{
+    const Depiction person = person_of(kit, plan);
+    for (const Part& part : kit.parts) {
+        const auto worn_at = std::find_if(plan.steps.begin(), plan.steps.end(), [&](const Step& one) { return one.part == part.id && !one.layer.empty(); });
+        ASSERT_NE(worn_at, plan.steps.end()) << part.id;
+        const std::string slot = "mark-" + worn_at->layer;
+        EXPECT_EQ(person.counts.contains(slot), !part.mark.smooth()) << part.id;
+        if (!part.mark.smooth()) {
+            EXPECT_EQ(person.counts.at(slot), part.mark.count) << part.id;
+            EXPECT_EQ(person.dots.contains(slot), part.mark.shape == Mark::Shape::dots) << part.id;
+        }
+    }
+}
+
 TEST_P(PlanOfDemoKit, NeverDrawsTheStopAsTheStart)
 {
     const Depiction stop = depict_stop(kit, plan_of(kit));
