@@ -5392,9 +5392,10 @@
         <translation>Das muss nicht zurück: %1.</translation>
     </message>
     <message id="sheet.plug">
-        <source>Plug in: %1 (%2)</source>
-        <extracomment>Short sheet, title of a step: the plug of a part goes into its port. %1 is the part, such as &quot;waist belt&quot;, %2 the mark of plug and port, such as &quot;2 ridges&quot;. At most 45 characters.</extracomment>
-        <translation>Einstecken: %1 (%2)</translation>
+        <source>Plug in the %1: %2</source>
+        <oldsource>Plug in: %1 (%2)</oldsource>
+        <extracomment>Sheet, title of a step: the plug of a part goes into its port. %1 is the part, such as &quot;waist belt&quot;, %2 the mark of plug and port, such as &quot;2 ridges&quot;. At most 45 characters.</extracomment>
+        <translation>%1 einstecken: %2</translation>
     </message>
     <message id="mark.ridges.1">
         <source>1 ridge</source>

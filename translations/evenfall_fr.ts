@@ -774,7 +774,7 @@
         <source>Bathroom? Go now. Free the cables first, then walk.</source>
         <oldsource>Do you need the bathroom? Go now. Free the cables first, then walk.</oldsource>
         <extracomment>Line on the page before the night.</extracomment>
-        <translation>Toilettes ? Allez-y maintenant. Dégagez d’abord les câbles.</translation>
+        <translation>Toilettes&#x202f;? Allez-y maintenant. Dégagez d’abord les câbles.</translation>
     </message>
     <message id="bed.line.phone">
         <source>Put your phone away from your pillow, but within reach.</source>
@@ -5392,9 +5392,10 @@
         <translation>Pas besoin de rapporter ceci&#x202f;: %1.</translation>
     </message>
     <message id="sheet.plug">
-        <source>Plug in: %1 (%2)</source>
-        <extracomment>Short sheet, title of a step: the plug of a part goes into its port. %1 is the part, such as &quot;waist belt&quot;, %2 the mark of plug and port, such as &quot;2 ridges&quot;. At most 45 characters.</extracomment>
-        <translation>Branchez&#x202f;: %1 (%2)</translation>
+        <source>Plug in the %1: %2</source>
+        <oldsource>Plug in: %1 (%2)</oldsource>
+        <extracomment>Sheet, title of a step: the plug of a part goes into its port. %1 is the part, such as &quot;waist belt&quot;, %2 the mark of plug and port, such as &quot;2 ridges&quot;. At most 45 characters.</extracomment>
+        <translation>%1&#x202f;: %2</translation>
     </message>
     <message id="mark.ridges.1">
         <source>1 ridge</source>

@@ -118,9 +118,9 @@ namespace {
     //: Short sheet, over the steps: it holds for each plug. One line, at most 65 characters.
     //% "Each plug goes into the port with the same mark."
     QT_TRID_NOOP("sheet.brief.plugs"),
-    //: Short sheet, title of a step: the plug of a part goes into its port. %1 is the part, such as
+    //: Sheet, title of a step: the plug of a part goes into its port. %1 is the part, such as
     //: "waist belt", %2 the mark of plug and port, such as "2 ridges". At most 45 characters.
-    //% "Plug in: %1 (%2)"
+    //% "Plug in the %1: %2"
     QT_TRID_NOOP("sheet.plug"),
     //: Short sheet: one caution for all steps with tape or pads; their numbers stand before it.
     //% "Never on sore or broken skin, or if tape makes it itch, sore or red: call your clinic. "

@@ -40,6 +40,8 @@ Port read_port(const Json& json, const std::string& at, Problems& problems)
     Port port;
     port.id = reader.id("id").value_or("");
     port.joint = joint_named(reader.word("joint", {"push", "twist", "snap"}, false).value_or("push"));
+    if (reader.word("edge", {"top", "bottom"}, false).value_or("top") == "bottom")
+        port.edge = Port::Edge::bottom;
     port.spare = reader.boolean("spare", false).value_or(false);
     reader.needed("mark");
     port.mark = read_mark(reader, "mark");

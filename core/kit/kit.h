@@ -45,6 +45,8 @@ struct Port {
     std::string id;
     Mark mark;
     Joint joint = Joint::push;
+    /// On which edge of the recorder, as it is worn.
+    enum class Edge { top, bottom } edge = Edge::top;
     bool spare = false; ///< stays empty in this kit
 };
 

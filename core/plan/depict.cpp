@@ -16,25 +16,63 @@ void mark(Depiction& drawing, const std::string& slot, const Mark& with)
         drawing.dots.insert(slot);
 }
 
-/// The ports that stand in one row with this plug's own, because they are joined in the same way and
-/// their marks have the same shape, and the plugs that are in them by then: before `step`, or all but
-/// this part's own. The stub of the nose tube stands apart and takes no plug.
+constexpr int inset_room = 4; // from this count on the port stands under the corner at the right
+
+/// The ports that stand in one row with this plug's own, because they are on the same edge, joined in
+/// the same way and marked with the same shape, and the plugs that are in them by then: before `step`,
+/// or all but this part's own. The stub of the nose tube stands apart and takes no plug. Where both
+/// edges have ports, the recorder is seen small: which edge it is (edge_top, edge_bottom), and the
+/// plugs in the other one (other_<count>).
 std::vector<std::string> ports_seen(const Kit& kit, const Plan& plan, const Part& part, const Step* step)
 {
     std::vector<std::string> layers;
-    const auto add = [&](const char* layer, Joint joint, const Mark& mark) {
-        if (joint == part.plug->joint && mark.shape == part.mark.shape)
-            layers.push_back(layer + std::to_string(mark.count));
+    const Port& own = *kit.port(part.plug->port);
+    const auto in_row = [&own](const Port& port) {
+        return port.edge == own.edge && port.joint == own.joint && port.mark.shape == own.mark.shape;
     };
+    bool both_edges = false;
     for (const Port& port : kit.ports)
-        if (!kit.takes_tube(port))
-            add("port_", port.joint, port.mark);
+        if (!kit.takes_tube(port)) {
+            both_edges = both_edges || port.edge != own.edge;
+            if (in_row(port))
+                layers.push_back("port_" + std::to_string(port.mark.count));
+        }
+    if (own.edge == Port::Edge::top)
+        layers.push_back("light");
+    if (both_edges) {
+        layers.push_back(own.edge == Port::Edge::top ? "edge_top" : "edge_bottom");
+        layers.push_back(own.mark.smooth() || own.mark.count >= inset_room ? "rows_left" : "rows_right");
+    }
     for (const Step& one : plan.steps) {
         if (step && one.id == step->id)
             break;
         const Part* other = kit.part(one.part);
-        if (one.stage == "plug" && other != &part && other->kind != PartKind::nasal_cannula)
-            add("in_", other->plug->joint, other->mark);
+        if (one.stage != "plug" || other == &part || other->kind == PartKind::nasal_cannula)
+            continue;
+        const Port& port = *kit.port(other->plug->port);
+        if (in_row(port))
+            layers.push_back("in_" + std::to_string(port.mark.count));
+        else if (port.edge != own.edge)
+            layers.push_back("other_" + std::to_string(port.mark.count));
+    }
+    return layers;
+}
+
+/// The plugs that are in the recorder before `step`, or all, as its drawing as a whole shows them: in
+/// the row with ridges, and the nose tube on its stub.
+std::vector<std::string> plugged_before(const Kit& kit, const Plan& plan, const Step* step)
+{
+    std::vector<std::string> layers;
+    for (const Step& one : plan.steps) {
+        if (step && one.id == step->id)
+            break;
+        const Part* part = kit.part(one.part);
+        if (one.stage != "plug")
+            continue;
+        if (part->kind == PartKind::nasal_cannula)
+            layers.push_back("tube_in");
+        else if (part->mark.shape == Mark::Shape::ridges && !part->mark.smooth())
+            layers.push_back("in_" + std::to_string(part->mark.count));
     }
     return layers;
 }
@@ -62,6 +100,17 @@ Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
         if (worn != plan.steps.end())
             out.layers.push_back(worn->layer);
     }
+    if (part && (step.stage == "wrap" || step.stage == "wear" || part->kind == PartKind::body_position_sensor) && step.stage != "plug") {
+        // What is on the body by then: nobody is to think that it came off again.
+        for (const Step& one : plan.steps) {
+            if (one.id == step.id)
+                break;
+            if (!one.layer.empty())
+                out.layers.push_back(one.layer);
+        }
+    }
+    if ((part && part->kind == PartKind::nasal_cannula && step.stage == "plug") || step.id.starts_with("start."))
+        out.layers = plugged_before(kit, plan, &step);
     if (part && part->kind == PartKind::effort_sensor && !step.layer.empty())
         out.layers.push_back(step.layer); // on which of two belts that look alike
     if (part && part->kind == PartKind::nasal_cannula && step.stage == "tape") {
@@ -79,8 +128,8 @@ Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
 Depiction depict_stop(const Kit& kit, const Plan& plan)
 {
     switch (kit.start.by) {
-    case StartBy::switch_on: return {"switch_off", {}, {}, {}};
-    case StartBy::set_time: return {"stops_itself", {}, {}, {}};
+    case StartBy::switch_on: return {"switch_off", {}, {}, plugged_before(kit, plan, nullptr)};
+    case StartBy::set_time: return {"stops_itself", {}, {}, plugged_before(kit, plan, nullptr)};
     case StartBy::last_plug: break;
     }
     Depiction out{"plug_out", {}, {}, {}};
@@ -93,9 +142,13 @@ Depiction depict_stop(const Kit& kit, const Plan& plan)
     return out;
 }
 
-Depiction depict_rest(const Kit& kit)
+Depiction depict_rest(const Kit& kit, const Plan& plan)
 {
-    Depiction out{"rest_off", {}, {}, {}};
+    Depiction out{"rest_off", {}, {}, plugged_before(kit, plan, nullptr)};
+    if (kit.start.by == StartBy::last_plug) // it is out by then
+        for (const Part& part : kit.parts)
+            if (part.kind == PartKind::finger_probe)
+                std::erase(out.layers, "in_" + std::to_string(part.mark.count));
     long belts = 0;
     for (const Part& part : kit.parts) {
         belts += part.kind == PartKind::effort_belt ? 1 : 0;

@@ -33,13 +33,15 @@ struct Depiction {
 
 /// The drawing of a step, with the marks of its part. A plug's drawing names the part that its cable
 /// comes from, by that part's layer of the whole person, the ports that stand in a row with its own
-/// (port_<count>) and the plugs that are in them by then (in_<count>). The drawing of the tape on the
-/// nose tube has the breath sensor where one is on by then.
+/// (port_<count>) and the plugs that are in them by then (in_<count>). Belts and recorder show what is
+/// worn by then, the recorder as a whole what is plugged into it, and the tape on the nose tube the
+/// breath sensor where one is on.
 Depiction depict(const Kit& kit, const Plan& plan, const Step& step);
 /// How the recorder is stopped in the morning: never the drawing of its start.
 Depiction depict_stop(const Kit& kit, const Plan& plan);
-/// How the rest comes off in the morning: the kit's further belt and breath sensor lie there too.
-Depiction depict_rest(const Kit& kit);
+/// How the rest comes off in the morning: the kit's further belt and breath
+/// sensor lie there too, and the recorder with what is plugged into it.
+Depiction depict_rest(const Kit& kit, const Plan& plan);
 
 /// A drawing of a part by itself or of what is done with it, with its mark.
 Depiction marked(std::string figure, const Part& part);

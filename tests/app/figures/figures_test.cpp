@@ -568,10 +568,12 @@ TEST(Marks, PlugAndPortShowAsManyRidgesAsTheKitSays) {
 
 TEST(Plugs, TheFigureNamesTheSensorThatTheCableComesFrom) {
     for (const std::string id : {"plug_match", "snap_press"}) {
+        const auto of_the_ports = [](const std::string& layer) {
+            const std::vector<std::string> words{"port_", "in_", "other_", "edge_", "rows_", "light"};
+            return std::any_of(words.begin(), words.end(), [&layer](const std::string& word) { return layer.starts_with(word); });
+        };
         for (const std::string& layer : store().layers(id)) {
-            EXPECT_TRUE(layer.starts_with("port_") || layer.starts_with("in_") ||
-                        std::count(person_layers.begin(), person_layers.end(), layer) == 1)
-                << id << " " << layer;
+            EXPECT_TRUE(of_the_ports(layer) || std::count(person_layers.begin(), person_layers.end(), layer) == 1) << id << " " << layer;
         }
         std::set<std::string> seen{store().compose(request(id))};
         for (const std::string& from : plugged) {
@@ -582,9 +584,36 @@ TEST(Plugs, TheFigureNamesTheSensorThatTheCableComesFrom) {
     }
     // The finger clip is the only one that these show.
     for (const std::string id : {"probe_plug", "plug_out"}) {
-        EXPECT_THAT(store().layers(id),
-                    ElementsAre("in_0", "in_1", "in_2", "in_3", "in_4", "port_0", "port_1", "port_2",
-                                "port_3", "port_4"));
+        for (const std::string& layer : store().layers(id)) {
+            EXPECT_EQ(std::count(person_layers.begin(), person_layers.end(), layer), 0) << id << " " << layer;
+        }
+    }
+}
+
+TEST(Plugs, TheEdgeOfTheRecorderIsSeenWhereItHasTwoRows) {
+    for (const std::string id : {"plug_match", "snap_press", "probe_plug"}) {
+        FigureRequest r = request(id);
+        r.parts["edge_top"] = PartState::done;
+        const std::string none = store().compose(r);
+        r.parts["rows_left"] = PartState::done;
+        const std::string top = store().compose(r);
+        EXPECT_NE(none, top) << id;
+        r.parts["other_2"] = PartState::done; // a plug in the other row
+        EXPECT_GT(count(store().compose(r), "<path"), count(top, "<path")) << id;
+        r = request(id);
+        r.parts["edge_bottom"] = r.parts["rows_left"] = PartState::done;
+        EXPECT_NE(store().compose(r), top) << id;
+    }
+}
+
+TEST(Plugs, ThoseThatAreInAreSeenOnTheWholeRecorder) {
+    for (const std::string id : {"tube_push", "tube_twist", "switch_slide", "switch_off", "set_time", "stops_itself", "rest_off"}) {
+        std::set<std::string> seen{store().compose(request(id))};
+        for (const std::string layer : {"in_1", "in_2", "in_3", "in_4", "tube_in"}) {
+            FigureRequest r = request(id);
+            r.parts[layer] = PartState::done;
+            EXPECT_TRUE(seen.insert(store().compose(r)).second) << id << " " << layer;
+        }
     }
 }
 
@@ -711,7 +740,7 @@ TEST(Tape, LeavesTheBreathSensorOnTheTube) {
 }
 
 TEST(Rest, LiesOnTheTableAsTheKitHasIt) {
-    EXPECT_THAT(store().layers("rest_off"), ElementsAre("belt_abdomen", "breath"));
+    EXPECT_THAT(store().layers("rest_off"), ElementsAre("belt_abdomen", "breath", "in_1", "in_2", "in_3", "in_4", "tube_in"));
     std::set<std::string> seen{store().compose(request("rest_off"))};
     for (const std::string& layer : store().layers("rest_off")) {
         FigureRequest r = request("rest_off");

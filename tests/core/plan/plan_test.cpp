@@ -155,6 +155,55 @@ TEST_P(PlanOfDemoKit, DrawsWhatAPlugComesFromAndThePortsBesideItsOwn)
     }
 }
 
+TEST_P(PlanOfDemoKit, SaysOnWhichEdgeOfTheRecorderAPortIs_WhereBothHaveSome)
+{
+    const auto edges = [&](Port::Edge edge) {
+        return std::any_of(kit.ports.begin(), kit.ports.end(), [&](const Port& port) { return port.edge == edge && !kit.takes_tube(port); });
+    };
+    const bool both = edges(Port::Edge::top) && edges(Port::Edge::bottom);
+    for (const Part& part : kit.parts) {
+        if (!part.plug || part.kind == PartKind::nasal_cannula)
+            continue;
+        const Depiction drawn = depict(kit, plan, *plan.step(part.id + ".plug"));
+        const auto has = [&](const std::string& layer) { return std::count(drawn.layers.begin(), drawn.layers.end(), layer) == 1; };
+        const Port::Edge edge = kit.port(part.plug->port)->edge;
+        EXPECT_EQ(has("edge_top"), both && edge == Port::Edge::top) << part.id;
+        EXPECT_EQ(has("edge_bottom"), both && edge == Port::Edge::bottom) << part.id;
+        EXPECT_EQ(has("rows_left") + has("rows_right"), both ? 1 : 0) << part.id;
+        EXPECT_EQ(has("light"), edge == Port::Edge::top) << part.id;
+        for (const Part& other : kit.parts) {
+            if (&other == &part || !other.plug || other.kind == PartKind::nasal_cannula || kit.port(other.plug->port)->edge == edge)
+                continue;
+            EXPECT_EQ(has("other_" + std::to_string(other.mark.count)), place(plan, other.id + ".plug") < place(plan, part.id + ".plug"))
+                << other.id << " when " << part.id << " goes in";
+        }
+    }
+}
+
+TEST_P(PlanOfDemoKit, KeepsInSightWhatIsOnAndPluggedIn)
+{
+    for (const Step& step : plan.steps) {
+        const Depiction drawn = depict(kit, plan, step);
+        const auto has = [&](const std::string& layer) { return std::count(drawn.layers.begin(), drawn.layers.end(), layer) > 0; };
+        for (const Step& before : plan.steps) {
+            if (before.id == step.id)
+                break;
+            if ((step.stage == "wrap" || step.stage == "wear") && !before.layer.empty()) {
+                EXPECT_TRUE(has(before.layer)) << before.id << " when " << step.id;
+            }
+            const Part* part = kit.part(before.part);
+            if (step.id.starts_with("start.") && before.stage == "plug" && part->kind == PartKind::nasal_cannula) {
+                EXPECT_TRUE(has("tube_in")) << step.id;
+            }
+        }
+    }
+    if (kit.start.by == StartBy::last_plug) {
+        const Part* clip = kit.part("finger");
+        EXPECT_EQ(std::count(depict_rest(kit, plan).layers.begin(), depict_rest(kit, plan).layers.end(), "in_" + std::to_string(clip->mark.count)), 0)
+            << "it was pulled out to stop the recorder";
+    }
+}
+
 TEST_P(PlanOfDemoKit, ShowsWhereEachPartSits_NoTwoAlike)
 {
     std::set<std::vector<std::string>> seen;
@@ -239,7 +288,7 @@ TEST_P(PlanOfDemoKit, DrawsTheBreathSensorUnderTheTapeWhereOneIsOnTheTube)
 TEST_P(PlanOfDemoKit, DrawsWhatElseComesOffInTheMorning)
 {
     const auto parts = [&](PartKind kind) { return std::count_if(kit.parts.begin(), kit.parts.end(), [&](const Part& part) { return part.kind == kind; }); };
-    const Depiction rest = depict_rest(kit);
+    const Depiction rest = depict_rest(kit, plan);
     EXPECT_EQ(rest.id, "rest_off");
     EXPECT_EQ(std::count(rest.layers.begin(), rest.layers.end(), "breath"), parts(PartKind::breath_sensor));
     EXPECT_EQ(std::count(rest.layers.begin(), rest.layers.end(), "belt_abdomen"), parts(PartKind::effort_belt) > 1 ? 1 : 0);
