@@ -50,6 +50,7 @@ struct DocumentInfo {
     std::string language; ///< BCP 47, such as "en"
     std::string key_words;
     bool right_to_left = false; ///< the language is: lines begin at the right
+    bool packed = false; ///< smaller; key words are then found with a PDF library only
 };
 
 /// Height of a text and where its first line stands.

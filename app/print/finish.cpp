@@ -91,8 +91,8 @@ std::string finished(const std::string& drawn, const DocumentInfo& info,
 
     QPDFWriter writer(pdf);
     writer.setOutputMemory();
-    // Objects stay readable, so that the key words can be found without a PDF library.
-    writer.setObjectStreamMode(qpdf_o_disable);
+    // Where objects stay readable, the key words can be found without a PDF library.
+    writer.setObjectStreamMode(info.packed ? qpdf_o_generate : qpdf_o_disable);
     writer.setDeterministicID(true);
     writer.write();
     const std::shared_ptr<Buffer> buffer = writer.getBufferSharedPointer();

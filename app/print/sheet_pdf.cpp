@@ -1380,7 +1380,7 @@ class SheetPages {
 Result<std::string> sheet_pdf(const Sheet& sheet, const SheetWords& words,
                               const FigureStore& figures, const SheetForm& form) {
     Document page(form.paper, {words.text(sheet.title) + ", " + sheet.code, words.language,
-                               sheet.code, words.right_to_left});
+                               sheet.code, words.right_to_left, true});
     if (const Status drawn = SheetPages(page, sheet, words, figures, form.large).draw(); !drawn)
         return drawn.problems();
     return page.finish();

@@ -197,7 +197,7 @@ int most_pages(const Case& one) {
         return std::find(some.begin(), some.end(), one.language) != some.end();
     };
     if (one.kit == "heron") // 28 steps
-        return !one.large ? 3 : in({"de"}) || (letter && in({"es", "fr"})) ? 5 : 4;
+        return !one.large ? 3 : in({"de", "fr"}) || (letter && in({"es"})) ? 5 : 4;
     if (one.kit == "marram")
         return one.large ? 4 : in({"fr"}) || (letter && in({"ar", "de", "es"})) ? 3 : 2;
     return !one.large ? 2 : in({"ar"}) || (!letter && in({"en", "es"})) ? 3 : 4;
