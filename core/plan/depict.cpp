@@ -3,6 +3,7 @@
 #include "plan/depict.h"
 
 #include <algorithm>
+#include <span>
 
 namespace evenfall {
 namespace {
@@ -14,6 +15,14 @@ void mark(Depiction& drawing, const std::string& slot, const Mark& with)
     drawing.counts[slot] = with.count;
     if (with.shape == Mark::Shape::dots)
         drawing.dots.insert(slot);
+}
+
+/// The steps that are done when `step` comes; all where none is given.
+std::span<const Step> before(const Plan& plan, const Step* step)
+{
+    const auto end = std::find_if(plan.steps.begin(), plan.steps.end(),
+                                  [step](const Step& one) { return step && one.id == step->id; });
+    return {plan.steps.begin(), end};
 }
 
 constexpr int inset_room = 4; // from this count on the port stands under the corner at the right
@@ -43,9 +52,7 @@ std::vector<std::string> ports_seen(const Kit& kit, const Plan& plan, const Part
         layers.push_back(own.edge == Port::Edge::top ? "edge_top" : "edge_bottom");
         layers.push_back(own.mark.smooth() || own.mark.count >= inset_room ? "rows_left" : "rows_right");
     }
-    for (const Step& one : plan.steps) {
-        if (step && one.id == step->id)
-            break;
+    for (const Step& one : before(plan, step)) {
         const Part* other = kit.part(one.part);
         if (one.stage != "plug" || other == &part || other->kind == PartKind::nasal_cannula)
             continue;
@@ -63,9 +70,7 @@ std::vector<std::string> ports_seen(const Kit& kit, const Plan& plan, const Part
 std::vector<std::string> plugged_before(const Kit& kit, const Plan& plan, const Step* step)
 {
     std::vector<std::string> layers;
-    for (const Step& one : plan.steps) {
-        if (step && one.id == step->id)
-            break;
+    for (const Step& one : before(plan, step)) {
         const Part* part = kit.part(one.part);
         if (one.stage != "plug")
             continue;
@@ -82,9 +87,11 @@ std::vector<std::string> plugged_before(const Kit& kit, const Plan& plan, const 
 Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
 {
     const Part* part = kit.part(step.part);
-    Depiction out = part              ? marked(step.figure, *part)
-                    : step.id == "check" ? person_of(kit, plan)
-                                         : Depiction{step.figure, {}, {}, {}};
+    Depiction out{step.figure, {}, {}, {}};
+    if (part)
+        out = marked(step.figure, *part);
+    else if (step.id == "check")
+        out = person_of(kit, plan);
     if (step.id == "ready.tape")
         out.counts["strips"] = std::min(most_strips_drawn, plan.tape_strips);
     if (step.id == "check") {
@@ -102,12 +109,9 @@ Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
     }
     if (part && (step.stage == "wrap" || step.stage == "wear" || part->kind == PartKind::body_position_sensor) && step.stage != "plug") {
         // What is on the body by then: nobody is to think that it came off again.
-        for (const Step& one : plan.steps) {
-            if (one.id == step.id)
-                break;
+        for (const Step& one : before(plan, &step))
             if (!one.layer.empty())
                 out.layers.push_back(one.layer);
-        }
     }
     if ((part && part->kind == PartKind::nasal_cannula && step.stage == "plug") || step.id.starts_with("start."))
         out.layers = plugged_before(kit, plan, &step);
@@ -115,12 +119,9 @@ Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
         out.layers.push_back(step.layer); // on which of two belts that look alike
     if (part && part->kind == PartKind::nasal_cannula && step.stage == "tape") {
         // What sits on the tube by then is seen to stay there.
-        for (const Step& one : plan.steps) {
-            if (one.id == step.id)
-                break;
+        for (const Step& one : before(plan, &step))
             if (one.layer == "breath")
                 out.layers.push_back(one.layer);
-        }
     }
     return out;
 }
