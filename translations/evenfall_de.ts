@@ -5467,5 +5467,10 @@
         <extracomment>Beside a small picture with a cross: the cable without tape catches on things.</extracomment>
         <translation>Nicht lose: Das Kabel kann hängen bleiben</translation>
     </message>
+    <message id="part.label.marked">
+        <source>Now: %1 (%2)</source>
+        <extracomment>The same line for a part with a mark on its plug. %1 is the part, %2 the mark, such as &quot;2 ridges&quot;.</extracomment>
+        <translation>Jetzt: %1 (%2)</translation>
+    </message>
 </context>
 </TS>

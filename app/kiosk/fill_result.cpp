@@ -159,7 +159,7 @@ StepValues fill_off_step(const Session& session, const Words& words, const Look&
         values.caution = words.of("off.tape.caution");
     values.figure = page == "stop"       ? figure_url(depict_stop(session.kit(), session.plan()), session, look)
                     : page == "tape_off" ? figure_url("tape_off_low", session, look)
-                                         : figure_url(depict_rest(session.kit(), session.plan()), session, look);
+                                         : figure_url(depict_rest(session.kit()), session, look);
     values.figureText = values.title + QStringLiteral(". ") + values.body;
     values.personFigure = person_url(session, look, "");
     values.mainLabel = words.of("main.done");

@@ -10,6 +10,10 @@ namespace {
     //: Small line over the title of a step. %1 is the name of a part, such as "chest belt".
     //% "Now: %1"
     QT_TRID_NOOP("part.label"),
+    //: The same line for a part with a mark on its plug. %1 is the part, %2 the mark, such as
+    //: "2 ridges".
+    //% "Now: %1 (%2)"
+    QT_TRID_NOOP("part.label.marked"),
     //: Beside a small picture with a cross, what not to do: a belt must not be twisted.
     //% "Not twisted"
     QT_TRID_NOOP("mistake.belt_twisted"),

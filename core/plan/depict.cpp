@@ -29,8 +29,8 @@ constexpr int inset_room = 4; // from this count on the port stands under the co
 
 /// The ports that stand in one row with this plug's own, because they are on the same edge, joined in
 /// the same way and marked with the same shape, and the plugs that are in them by then: before `step`,
-/// or all but this part's own. The stub of the nose tube stands apart and takes no plug. Where both
-/// edges have ports, the recorder is seen small: which edge it is (edge_top, edge_bottom), and the
+/// or all but this part's own. The stub of the nose tube stands apart and takes no plug (stub,
+/// tube_in). Where both edges have ports, the recorder is seen small: which edge it is (edge_top, edge_bottom), and the
 /// plugs in the other one (other_<count>).
 std::vector<std::string> ports_seen(const Kit& kit, const Plan& plan, const Part& part, const Step* step)
 {
@@ -41,7 +41,10 @@ std::vector<std::string> ports_seen(const Kit& kit, const Plan& plan, const Part
     };
     bool both_edges = false;
     for (const Port& port : kit.ports)
-        if (!kit.takes_tube(port)) {
+        if (kit.takes_tube(port)) {
+            if (port.edge == own.edge)
+                layers.push_back("stub");
+        } else {
             both_edges = both_edges || port.edge != own.edge;
             if (in_row(port))
                 layers.push_back("port_" + std::to_string(port.mark.count));
@@ -54,10 +57,14 @@ std::vector<std::string> ports_seen(const Kit& kit, const Plan& plan, const Part
     }
     for (const Step& one : before(plan, step)) {
         const Part* other = kit.part(one.part);
-        if (one.stage != "plug" || other == &part || other->kind == PartKind::nasal_cannula)
+        if (one.stage != "plug" || other == &part)
             continue;
         const Port& port = *kit.port(other->plug->port);
-        if (in_row(port))
+        if (kit.takes_tube(port) && port.edge == own.edge)
+            layers.push_back("tube_in");
+        else if (kit.takes_tube(port))
+            continue;
+        else if (in_row(port))
             layers.push_back("in_" + std::to_string(port.mark.count));
         else if (port.edge != own.edge)
             layers.push_back("other_" + std::to_string(port.mark.count));
@@ -143,13 +150,9 @@ Depiction depict_stop(const Kit& kit, const Plan& plan)
     return out;
 }
 
-Depiction depict_rest(const Kit& kit, const Plan& plan)
+Depiction depict_rest(const Kit& kit)
 {
-    Depiction out{"rest_off", {}, {}, plugged_before(kit, plan, nullptr)};
-    if (kit.start.by == StartBy::last_plug) // it is out by then
-        for (const Part& part : kit.parts)
-            if (part.kind == PartKind::finger_probe)
-                std::erase(out.layers, "in_" + std::to_string(part.mark.count));
+    Depiction out{"rest_off", {}, {}, {}};
     long belts = 0;
     for (const Part& part : kit.parts) {
         belts += part.kind == PartKind::effort_belt ? 1 : 0;

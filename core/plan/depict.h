@@ -39,9 +39,8 @@ struct Depiction {
 Depiction depict(const Kit& kit, const Plan& plan, const Step& step);
 /// How the recorder is stopped in the morning: never the drawing of its start.
 Depiction depict_stop(const Kit& kit, const Plan& plan);
-/// How the rest comes off in the morning: the kit's further belt and breath sensor lie there too, and
-/// the recorder with what is plugged into it.
-Depiction depict_rest(const Kit& kit, const Plan& plan);
+/// How the rest comes off in the morning: the kit's further belt and breath sensor lie there too.
+Depiction depict_rest(const Kit& kit);
 
 /// A drawing of a part by itself or of what is done with it, with its mark.
 Depiction marked(std::string figure, const Part& part);

@@ -65,8 +65,11 @@ Step make_step(const Stage& stage, Phase phase, const Part* part, const std::str
     step.right = text("right", true);
     step.why = text("why", stage.has_why);
     step.caution = text("caution", stage.has_caution);
-    if (part)
+    // Of two parts that look alike the mark tells which is meant.
+    if (part && part->mark.smooth())
         step.label = Text{"part.label", {part_name(*part)}, {}};
+    else if (part)
+        step.label = Text{"part.label.marked", {part_name(*part), mark_phrase(part->mark)}, {}};
     if (part && stage.name == "plug" && !part->mark.smooth()) {
         for (Text* one : {&step.title, &step.body, &step.right})
             one->args.push_back(mark_phrase(part->mark));
@@ -283,7 +286,7 @@ TextArg mark_phrase(const Mark& mark)
 
 std::vector<std::string> all_step_texts()
 {
-    std::set<std::string> ids{"part.label"};
+    std::set<std::string> ids{"part.label", "part.label.marked"};
     for (const Mark::Shape shape : {Mark::Shape::ridges, Mark::Shape::dots})
         for (int count = 1; count <= most_in_mark; ++count)
             ids.insert(std::get<TextArg::Word>(mark_phrase({shape, count, {}}).value).id);

@@ -399,7 +399,7 @@ class SheetMaker {
                             "tape_off_low"),
                 {plain("off.tape.caution")}, plain("sheet.brief.tape_off"));
         SheetBlock rest = block(Kind::step, plain("off.rest.title"), plain("off.rest.body"));
-        rest.figure = depict_rest(kit_, plan_);
+        rest.figure = depict_rest(kit_);
         add(std::move(rest));
         add(with_figure(block(Kind::step, plain("skin.title"), plain("skin.body")), "skin_look"),
             {plain("skin.again"), with("skin.hurt.advice", {phone()})},

@@ -77,7 +77,7 @@ TEST_P(SheetOf, TakingOffIsNotDrawnAsPuttingOnOrGettingUp) {
     const Depiction stop = depict_stop(all.kit, plan());
     const Depiction& drawn = of.at("off.stop." + std::string(name_of(all.kit.start.by)));
     EXPECT_EQ(drawn, stop);
-    EXPECT_EQ(of.at("off.rest.title"), depict_rest(all.kit, plan()));
+    EXPECT_EQ(of.at("off.rest.title"), depict_rest(all.kit));
 }
 
 TEST_P(SheetOf, AClinicsOwnTitleOfAPlugStands) {
