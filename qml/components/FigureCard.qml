@@ -14,7 +14,7 @@ T.AbstractButton {
     property real breath: 0
     /// What not to do, see FigureFace; how much height it asks for.
     property var mistakes: []
-    readonly property real mistakeHeight: face.mistakeHeight
+    property real mistakeHeight: 0
     focusPolicy: Qt.StrongFocus
     padding: Theme.px(10)
     //: Button with a picture in it: shows the same picture over the whole screen.
@@ -40,8 +40,8 @@ T.AbstractButton {
         FocusRing { shown: root.visualFocus }
     }
     contentItem: FigureFace {
-        id: face
         mistakes: root.mistakes
+        onMistakeHeightChanged: root.mistakeHeight = mistakeHeight
         text: root.text
         figure: root.figure
         description: root.description
