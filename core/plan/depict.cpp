@@ -25,6 +25,24 @@ std::span<const Step> before(const Plan& plan, const Step* step)
     return {plan.steps.begin(), end};
 }
 
+/// What is on the body before `step`, or at the end, by its layers of the whole person.
+std::vector<std::string> worn_before(const Plan& plan, const Step* step)
+{
+    std::vector<std::string> layers;
+    for (const Step& one : before(plan, step))
+        if (!one.layer.empty())
+            layers.push_back(one.layer);
+    return layers;
+}
+
+/// The layer of the whole person that shows this part; empty where it has none.
+std::string layer_of(const Plan& plan, const Part& part)
+{
+    const auto found = std::find_if(plan.steps.begin(), plan.steps.end(),
+                                    [&part](const Step& one) { return one.part == part.id && !one.layer.empty(); });
+    return found == plan.steps.end() ? "" : found->layer;
+}
+
 constexpr int inset_room = 4; // from this count on the port stands under the corner at the right
 
 /// The ports that stand in one row with this plug's own, because they are on the same edge, joined in
@@ -103,22 +121,17 @@ Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
         out.counts["strips"] = std::min(most_strips_drawn, plan.tape_strips);
     if (step.id == "check") {
         // Seen in a mirror; the same person beside the other steps has none round it.
-        out.layers.push_back("mirror");
-        for (const Step& one : plan.steps)
-            if (!one.layer.empty())
-                out.layers.push_back(one.layer);
+        out.layers = worn_before(plan, nullptr);
+        out.layers.insert(out.layers.begin(), "mirror");
     }
     if (part && part->plug && step.stage == "plug" && part->kind != PartKind::nasal_cannula) {
         out.layers = ports_seen(kit, plan, *part, &step);
-        const auto worn = std::find_if(plan.steps.begin(), plan.steps.end(), [&](const Step& one) { return one.part == part->id && !one.layer.empty(); });
-        if (worn != plan.steps.end())
-            out.layers.push_back(worn->layer);
+        if (std::string layer = layer_of(plan, *part); !layer.empty())
+            out.layers.push_back(std::move(layer));
     }
     if (part && (step.stage == "wrap" || step.stage == "wear" || part->kind == PartKind::body_position_sensor) && step.stage != "plug") {
-        // What is on the body by then: nobody is to think that it came off again.
-        for (const Step& one : before(plan, &step))
-            if (!one.layer.empty())
-                out.layers.push_back(one.layer);
+        // Nobody is to think that it came off again.
+        out.layers = worn_before(plan, &step);
     }
     if ((part && part->kind == PartKind::nasal_cannula && step.stage == "plug") || step.id.starts_with("start."))
         out.layers = plugged_before(kit, plan, &step);
@@ -176,11 +189,8 @@ Depiction marked(std::string figure, const Part& part)
 Depiction worn(const Plan& plan, const Part& part)
 {
     Depiction out = marked("worn", part);
-    for (const Step& step : plan.steps)
-        if (step.part == part.id && !step.layer.empty()) {
-            out.layers.push_back(step.layer);
-            break;
-        }
+    if (std::string layer = layer_of(plan, part); !layer.empty())
+        out.layers.push_back(std::move(layer));
     return out;
 }
 
