@@ -52,16 +52,18 @@ std::string chain_hash(const std::string& before, const Entry& entry)
     return sha256_hex(text);
 }
 
+bool follows(std::span<const Entry> chain, const Entry& entry)
+{
+    return entry.number == static_cast<std::int64_t>(chain.size()) + 1 &&
+           entry.hash == chain_hash(chain.empty() ? "" : chain.back().hash, entry);
+}
+
 std::size_t intact_length(const std::vector<Entry>& entries)
 {
-    std::string before;
-    for (std::size_t i = 0; i < entries.size(); ++i) {
-        const bool numbered = entries[i].number == static_cast<std::int64_t>(i) + 1;
-        if (!numbered || entries[i].hash != chain_hash(before, entries[i]))
-            return i;
-        before = entries[i].hash;
-    }
-    return entries.size();
+    std::size_t length = 0;
+    while (length < entries.size() && follows(std::span(entries).first(length), entries[length]))
+        ++length;
+    return length;
 }
 
 std::unique_ptr<Journal> make_memory_journal(std::vector<Entry> begin)

@@ -7,6 +7,7 @@
 
 #include <filesystem>
 #include <memory>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -31,6 +32,9 @@ class Journal {
 
 /// SHA-256 that chains an entry to the one before; `before` is empty for the first.
 std::string chain_hash(const std::string& before, const Entry& entry);
+
+/// Whether the entry is the next one of an unbroken chain.
+bool follows(std::span<const Entry> chain, const Entry& entry);
 
 /// How many entries from the start form an unbroken chain.
 std::size_t intact_length(const std::vector<Entry>& entries);

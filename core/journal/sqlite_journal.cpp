@@ -8,6 +8,7 @@
 #include <cerrno>
 #include <cstdlib>
 #include <fcntl.h>
+#include <functional>
 #include <optional>
 #include <sqlite3.h>
 #include <unistd.h>
@@ -144,17 +145,22 @@ class Database {
     sqlite3* handle_ = nullptr;
 };
 
-/// Reads rows as they lie, judging nothing. Returns SQLITE_DONE when the end was reached.
-int read_rows(Database& db, std::vector<Entry>& entries)
+/// Gives `take` each row in order, as it lies. Returns SQLITE_DONE when the end was reached.
+int read_rows(Database& db, const std::function<void(Entry&&)>& take)
 {
     Statement statement;
     int code = statement.prepare(db.get(), "SELECT number, utc_us, offset_s, zone, boot, since_boot_us, kind, subject, value, hash "
                                            "FROM entry ORDER BY number");
     if (code != SQLITE_OK)
         return code;
+    std::optional<std::int64_t> last;
     while ((code = statement.step()) == SQLITE_ROW) {
         Entry entry;
         entry.number = statement.integer(0);
+        // SQLite walks damaged pages as they point: to the same page again and again, without an end.
+        if (last && entry.number <= *last)
+            return SQLITE_CORRUPT;
+        last = entry.number;
         entry.stamp.utc = Instant(Span(statement.integer(1)));
         entry.stamp.offset = std::chrono::seconds(statement.integer(2));
         entry.stamp.zone = statement.text(3);
@@ -167,7 +173,7 @@ int read_rows(Database& db, std::vector<Entry>& entries)
         // Without memory a text reads as empty: that is no damage.
         if (sqlite3_errcode(db.get()) == SQLITE_NOMEM)
             return SQLITE_NOMEM;
-        entries.push_back(std::move(entry));
+        take(std::move(entry));
     }
     return code;
 }
@@ -239,7 +245,7 @@ class SqliteJournal final : public Journal {
             return problem_of(std::atoi(check->c_str() + at + unread.size()), "cannot be checked");
         if (*check != "ok")
             return Problem{Fault::io, "damaged", "", "journal: " + *check};
-        code = read_rows(db_, entries_);
+        code = read_rows(db_, [this](Entry&& entry) { entries_.push_back(std::move(entry)); });
         if (code != SQLITE_DONE)
             return problem_of(code, "cannot be read");
         if (intact_length(entries_) != entries_.size())
@@ -353,8 +359,8 @@ class SqliteJournal final : public Journal {
     }
 };
 
-/// The longest intact beginning of a damaged journal. Error (io): it is not the damage that keeps it
-/// from being read.
+/// The longest intact beginning of a damaged journal; `seen` counts its rows that can be read. Error (io):
+/// it is not the damage that keeps it from being read.
 Result<std::vector<Entry>> salvage(const std::filesystem::path& file, std::size_t& seen)
 {
     std::vector<Entry> entries;
@@ -364,13 +370,14 @@ Result<std::vector<Entry>> salvage(const std::filesystem::path& file, std::size_
         db.run("PRAGMA locking_mode=EXCLUSIVE"); // a log is read without shared memory only so
         // Without it SQLite reads nothing of a file that is shorter than its header says.
         db.run("PRAGMA writable_schema=ON");
-        code = read_rows(db, entries); // as far as it goes
+        code = read_rows(db, [&](Entry&& entry) { // as far as it goes
+            if (++seen == entries.size() + 1 && follows(entries, entry))
+                entries.push_back(std::move(entry));
+        });
     }
     const int primary = code & 0xff;
     if (primary != SQLITE_DONE && primary != SQLITE_CORRUPT && primary != SQLITE_NOTADB && primary != SQLITE_ERROR)
         return problem_of(code, "a damaged one cannot be read");
-    seen = entries.size();
-    entries.resize(intact_length(entries));
     return entries;
 }
 

@@ -124,6 +124,26 @@ std::string pragma(const std::filesystem::path& file, const std::string& sql)
     return answer;
 }
 
+/// A page of 4096 bytes of a table's tree that leads `times` times to one page (SQLite, "Database File
+/// Format", 1.6: type, free block, cells, their beginning, fragments, last child; then where each cell is).
+std::string page_leading_to(unsigned child, unsigned times)
+{
+    const auto big = [](unsigned value, int bytes) {
+        std::string out;
+        for (int shift = 8 * (bytes - 1); shift >= 0; shift -= 8)
+            out += static_cast<char>(value >> shift & 0xff);
+        return out;
+    };
+    constexpr unsigned size = 4096, cell = 5;
+    std::string page = '\x05' + big(0, 2) + big(times, 2) + big(size - times * cell, 2) + '\0' + big(child, 4);
+    for (unsigned n = 1; n <= times; ++n)
+        page += big(size - n * cell, 2);
+    page.resize(size - times * cell, '\0');
+    for (unsigned n = 1; n <= times; ++n)
+        page += big(child, 4) + '\x01';
+    return page;
+}
+
 void overwrite(const std::filesystem::path& file, std::size_t at, const std::string& bytes)
 {
     std::fstream stream(file, std::ios::binary | std::ios::in | std::ios::out);
@@ -377,6 +397,22 @@ TEST_F(JournalFile, KeepsABeginning_WhenTheFileWasCutShort)
     std::filesystem::resize_file(file, page * 4096);
     const Opened result = recovered(120);
     EXPECT_GT(result.brought_back, 40u);
+}
+
+TEST_F(JournalFile, CountsNoEntryTwice_WhenPagesLeadToOnePageAgainAndAgain)
+{
+    written(120);
+    const std::string sound = bytes_of(file);
+    const auto page_of = [&sound](int n) { return static_cast<unsigned>(sound.find(note(n)) / 4096 + 1); };
+    const unsigned root = 2, between = page_of(120), leaf = page_of(1);
+    ASSERT_GT(between, root);
+    ASSERT_NE(between, leaf);
+    ASSERT_EQ(sound[(root - 1) * 4096], '\x05') << "the table begins with a page that leads to others";
+    overwrite(file, (root - 1) * 4096, page_leading_to(between, 300));
+    overwrite(file, (between - 1) * 4096, page_leading_to(leaf, 300));
+    const Opened result = recovered(120);
+    EXPECT_GT(result.brought_back, 5u);
+    EXPECT_EQ(result.lost, 0u) << "of 90,000 times the same page";
 }
 
 TEST_F(JournalFile, BeginsEmpty_WhenNothingCanBeRead)
