@@ -7,6 +7,18 @@
 #include <QUrl>
 
 namespace evenfall {
+namespace {
+
+void begin(QMediaPlayer& player, const QString& file)
+{
+    // A player that plays once more what it has played to its end is silent at times, on a busy machine:
+    // it believes that it plays, and nothing comes out. So it forgets the file first.
+    player.setSource(QUrl());
+    player.setSource(QUrl::fromLocalFile(file));
+    player.play();
+}
+
+} // namespace
 
 DeviceSpeaker::DeviceSpeaker()
 {
@@ -41,8 +53,7 @@ void DeviceSpeaker::next()
         return; // of a reading that was stopped or replaced meanwhile
     if (left_.isEmpty())
         return end(true);
-    reading_.setSource(QUrl::fromLocalFile(left_.takeFirst()));
-    reading_.play();
+    begin(reading_, left_.takeFirst());
 }
 
 void DeviceSpeaker::end(bool fine)
@@ -59,12 +70,9 @@ void DeviceSpeaker::end(bool fine)
 
 void DeviceSpeaker::tone(const QString& file)
 {
-    const QUrl url = QUrl::fromLocalFile(file);
     tone_.stop();
     tone_output_.setDevice(QMediaDevices::defaultAudioOutput());
-    if (tone_.source() != url)
-        tone_.setSource(url);
-    tone_.play();
+    begin(tone_, file);
 }
 
 void DeviceSpeaker::stop()

@@ -4,8 +4,11 @@
 
 #include <QFile>
 #include <QThread>
+#include <array>
 #include <cmath>
 #include <cstdint>
+#include <cstring>
+#include <numeric>
 
 namespace {
 
@@ -59,6 +62,15 @@ void Ear::begin()
     if (!wait_for(10000, [this] { return recorder_.bytesAvailable() > 0; }))
         trouble_ = QStringLiteral("parec hears nothing: ") + QString::fromLocal8Bit(recorder_.readAllStandardError());
     recorder_.readAllStandardOutput();
+    bytes_.clear();
+    loudness_.clear();
+}
+
+bool Ear::hear_out(int milliseconds)
+{
+    const auto after = [this] { return static_cast<double>(loudness_.size()) * window - before() - sounding(); };
+    return wait_for(milliseconds, [this] { take(); return sounding() > 0; }) &&
+           wait_for(milliseconds, [this, after] { take(); return after() > 1; });
 }
 
 void Ear::end()
@@ -66,17 +78,20 @@ void Ear::end()
     wait_for(400);
     recorder_.terminate();
     recorder_.waitForFinished(5000);
-    const QByteArray bytes = recorder_.readAllStandardOutput();
-    const size_t count = static_cast<size_t>(bytes.size()) / sizeof(std::int16_t);
-    std::vector<std::int16_t> samples(count);
-    std::memcpy(samples.data(), bytes.constData(), count * sizeof(std::int16_t));
-    loudness_.clear();
-    const auto step = static_cast<size_t>(rate * window);
-    for (size_t at = 0; at + step <= count; at += step) {
-        double sum = 0;
-        for (size_t i = at; i < at + step; ++i)
-            sum += static_cast<double>(samples[i]) * samples[i];
-        loudness_.push_back(std::sqrt(sum / static_cast<double>(step)) / 32768);
+    take();
+}
+
+/// What the recorder has given so far, as loudness.
+void Ear::take()
+{
+    bytes_ += recorder_.readAllStandardOutput();
+    constexpr auto step = static_cast<qsizetype>(rate * window * sizeof(std::int16_t));
+    while (bytes_.size() >= step) {
+        std::array<std::int16_t, step / sizeof(std::int16_t)> samples;
+        std::memcpy(samples.data(), bytes_.constData(), step);
+        bytes_.remove(0, step);
+        const double sum = std::accumulate(samples.begin(), samples.end(), 0.0, [](double so_far, double one) { return so_far + one * one; });
+        loudness_.push_back(std::sqrt(sum / samples.size()) / 32768);
     }
 }
 

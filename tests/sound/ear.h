@@ -17,6 +17,9 @@ class Ear {
     const QString& trouble() const { return trouble_; }
 
     void begin();
+    /// Waits until something is heard, and then until it has been silent for a second; false when nothing
+    /// is heard within so many milliseconds. How soon a sound begins depends on what else the machine does.
+    bool hear_out(int milliseconds);
     /// What was heard since begin(), and what is still on its way.
     void end();
 
@@ -34,7 +37,10 @@ class Ear {
     static constexpr double window = 0.05;
 
   private:
+    void take();
+
     QTemporaryDir folder_;
+    QByteArray bytes_;
     QProcess server_, recorder_;
     QString trouble_;
     std::vector<double> loudness_;

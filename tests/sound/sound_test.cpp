@@ -118,7 +118,7 @@ TEST_F(Heard, AnswersANoteOfTheNightWithItsTone_WhenSoundWasAskedFor)
     listen();
     one.kiosk->wake();
     one.kiosk->noteAwake();
-    wait_for(2500);
+    EXPECT_TRUE(ear.hear_out(15000));
     ear.end();
     // noted.wav lasts 0.7 s and dies away (assets/sounds/make).
     EXPECT_GT(ear.sounding(), 0.3);
@@ -131,7 +131,7 @@ TEST_F(Heard, SoundsWhenItIsTimeToStart)
     KioskThatSounds one(QStringLiteral("en"), std::chrono::seconds(2));
     ASSERT_EQ(one.kiosk->page(), "welcome");
     listen();
-    wait_for(6000);
+    EXPECT_TRUE(ear.hear_out(20000));
     ear.end();
     // start.wav lasts 1.9 s and dies away.
     EXPECT_GT(ear.sounding(), 0.8);
@@ -149,10 +149,23 @@ TEST_F(Heard, SaysTheEndOfEachBreathOut_WhenTheGuideIsToSound)
     wait_for(1500);
     one.kiosk->chooseBreathSound(true);
     one.kiosk->breathOut();
-    wait_for(2500);
+    EXPECT_TRUE(ear.hear_out(15000));
     ear.end();
     EXPECT_GT(ear.before(), 1.2);
     EXPECT_GT(ear.sounding(), 0.3);
+}
+
+TEST_F(Heard, SoundsAtEveryBreath_AsOftenAsItIsAsked)
+{
+    KioskThatSounds one;
+    ASSERT_TRUE(one.kiosk->open_page("chest_belt.wrap"));
+    one.kiosk->chooseBreathSound(true);
+    for (int breath = 1; breath <= 6; ++breath) {
+        listen();
+        one.kiosk->breathOut();
+        EXPECT_TRUE(ear.hear_out(15000)) << "breath " << breath;
+        ear.end();
+    }
 }
 
 } // namespace
