@@ -1384,9 +1384,10 @@
         <translation>Retirez le reste du matériel</translation>
     </message>
     <message id="off.rest.body">
-        <source>Take off the sensors, then the belts and the recorder. Pull on the plugs, not on the cables.</source>
+        <source>Take off the sensors, then the belts and the recorder.</source>
+        <oldsource>Take off the sensors, then the belts and the recorder. Pull on the plugs, not on the cables.</oldsource>
         <extracomment>Under that title.</extracomment>
-        <translation>Retirez les capteurs, puis les ceintures et l’enregistreur. Tirez sur les fiches, pas sur les câbles.</translation>
+        <translation>Retirez les capteurs, puis les ceintures et l’enregistreur.</translation>
     </message>
     <message id="skin.title">
         <source>Look at your skin</source>
@@ -5471,6 +5472,46 @@
         <source>Now: %1 (%2)</source>
         <extracomment>The same line for a part with a mark on its plug. %1 is the part, %2 the mark, such as &quot;2 ridges&quot;.</extracomment>
         <translation>Maintenant&#x202f;: %1 (%2)</translation>
+    </message>
+    <message id="off.unplug.title">
+        <source>Pull out the plugs</source>
+        <extracomment>Title of a page: the plugs are pulled out of the recorder. Next to a picture of it. At most 45 characters.</extracomment>
+        <translation>Débranchez les fiches</translation>
+    </message>
+    <message id="off.unplug.push.body">
+        <source>Hold each plug, not its cable. Pull it straight out of the recorder.</source>
+        <extracomment>Under that title, of plugs that were pushed in.</extracomment>
+        <translation>Tenez chaque fiche, pas son câble. Tirez-la tout droit hors de l’enregistreur.</translation>
+    </message>
+    <message id="off.unplug.snap.body">
+        <source>Hold each plug, not its cable. Press it on both sides and pull it out of the recorder.</source>
+        <extracomment>Under that title, when the kit has plugs that snapped in: they are pressed on both sides to let go.</extracomment>
+        <translation>Tenez chaque fiche, pas son câble. Appuyez sur ses deux côtés et tirez-la hors de l’enregistreur.</translation>
+    </message>
+    <message id="off.unplug.twist.body">
+        <source>Hold each plug, not its cable. Turn it to the left and pull it out of the recorder.</source>
+        <extracomment>Under that title, when the kit has plugs that were turned in, clockwise.</extracomment>
+        <translation>Tenez chaque fiche, pas son câble. Tournez-la vers la gauche et tirez-la hors de l’enregistreur.</translation>
+    </message>
+    <message id="off.untwist.title">
+        <source>Turn the tube off the recorder</source>
+        <extracomment>Title of a page: the end of the nose tube, which was turned on to the recorder in the evening, is turned off. Next to a picture of it. At most 45 characters.</extracomment>
+        <translation>Dévissez le tube de l’enregistreur</translation>
+    </message>
+    <message id="off.untwist.body">
+        <source>Turn the ring of the tube to the left. Then pull the tube off the recorder.</source>
+        <extracomment>Under that title. &quot;To the left&quot; is against the clock.</extracomment>
+        <translation>Tournez la bague du tube vers la gauche. Puis retirez le tube de l’enregistreur.</translation>
+    </message>
+    <message id="off.unsnap.title">
+        <source>Pull the sensors off the belts</source>
+        <extracomment>Title of a page: the small sensors, which snapped on to studs of the belts in the evening, are pulled off. Next to a picture of it. At most 45 characters.</extracomment>
+        <translation>Décrochez les capteurs des ceintures</translation>
+    </message>
+    <message id="off.unsnap.body">
+        <source>Hold the belt with 1 hand. Pull off the small sensor with the other.</source>
+        <extracomment>Under that title.</extracomment>
+        <translation>Tenez la ceinture d’une main. De l’autre, décrochez le petit capteur.</translation>
     </message>
 </context>
 </TS>

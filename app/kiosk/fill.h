@@ -104,7 +104,7 @@ std::optional<Puzzle> find_puzzle(const Session& session, const Words& words, co
 std::string result_verdict(const Session& session);
 ResultValues fill_result(const Session& session, const Words& words);
 PictureValues fill_picture(const Session& session, const Words& words);
-StepValues fill_off_step(const Session& session, const Words& words, const Look& look, const std::string& page);
+StepValues fill_off_step(const Session& session, const Words& words, const Look& look, const OffStep& step);
 /// `again`: half an hour later.
 SkinValues fill_skin(const Session& session, const Words& words, const Look& look, bool again);
 ListValues fill_pack(const Session& session, const Words& words, const Look& look);

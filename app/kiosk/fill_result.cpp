@@ -149,17 +149,14 @@ PictureValues fill_picture(const Session& session, const Words& words)
     return drawn ? picture_values(session, words, *drawn) : PictureValues{};
 }
 
-StepValues fill_off_step(const Session& session, const Words& words, const Look& look, const std::string& page)
+StepValues fill_off_step(const Session& session, const Words& words, const Look& look, const OffStep& step)
 {
     StepValues values;
-    std::string base = page == "stop" ? "off.stop." + std::string(name_of(session.kit().start.by)) : page == "tape_off" ? "off.tape" : "off.rest";
-    values.title = words.of(page == "stop" ? base : base + ".title");
-    values.body = words.of(base + ".body");
-    if (page == "tape_off")
-        values.caution = words.of("off.tape.caution");
-    values.figure = page == "stop"       ? figure_url(depict_stop(session.kit(), session.plan()), session, look)
-                    : page == "tape_off" ? figure_url("tape_off_low", session, look)
-                                         : figure_url(depict_rest(session.kit()), session, look);
+    values.title = words(step.title);
+    values.body = words(step.body);
+    if (!step.caution.empty())
+        values.caution = words(step.caution);
+    values.figure = figure_url(depict(session.kit(), session.plan(), step), session, look);
     values.figureText = values.title + QStringLiteral(". ") + values.body;
     values.personFigure = person_url(session, look, "");
     values.mainLabel = words.of("main.done");

@@ -15,8 +15,6 @@ using std::chrono::minutes;
 // Between two looks at a task of the signal check that runs.
 constexpr int tick_ms = 500;
 
-bool is_taking_off(std::string_view page) { return page == "stop" || page == "tape_off" || page == "rest_off"; }
-
 } // namespace
 
 Kiosk::Kiosk(OpenSession open, Settings settings, QObject* parent)
@@ -470,9 +468,9 @@ void Kiosk::fill_page()
     else if (page == "result") {
         result_ = fill_result(*session_, *words_);
         picture_ = fill_picture(*session_, *words_);
-    } else if (is_taking_off(page)) {
+    } else if (const std::optional<OffStep> off = off_step(session_->kit(), page); off) {
         screen_ = QStringLiteral("step");
-        step_ = fill_off_step(*session_, *words_, look(), page);
+        step_ = fill_off_step(*session_, *words_, look(), *off);
         step_.backVisible = can_go_back();
     } else if (page == "skin")
         skin_ = fill_skin(*session_, *words_, look(), false);

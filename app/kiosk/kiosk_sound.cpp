@@ -65,8 +65,8 @@ Spoken Kiosk::spoken() const
         return teller.night_help("");
     if (state.page == "night" && face_.face == NightFace::Face::advice)
         return teller.night_help(face_.advice);
-    if (state.page == "stop" || state.page == "tape_off" || state.page == "rest_off")
-        return teller.taking_off(state.page);
+    if (const std::optional<OffStep> step = off_step(session_->kit(), state.page); step)
+        return teller.taking_off(*step);
     if (state.page == "skin")
         return teller.skin(false, state.skin == "sore");
     return spoken_morning(teller);

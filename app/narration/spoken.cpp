@@ -239,14 +239,13 @@ Spoken Teller::night_help(const std::string& advice) const
     return out;
 }
 
-Spoken Teller::taking_off(std::string_view page) const
+Spoken Teller::taking_off(const OffStep& step) const
 {
-    const std::string base = page == "stop" ? "off.stop." + std::string(name_of(kit.start.by)) : page == "tape_off" ? "off.tape" : "off.rest";
     Spoken out;
-    add(out, page == "stop" ? base : base + ".title");
-    add(out, base + ".body");
-    if (page == "tape_off")
-        add(out, "off.tape.caution");
+    add(out, step.title);
+    add(out, step.body);
+    if (!step.caution.empty())
+        add(out, step.caution);
     return out;
 }
 
@@ -308,10 +307,11 @@ Spoken Teller::all(const Plan& plan) const
         for (const SpokenUnit& one : more)
             units.emplace(one.key(), one);
     };
-    for (const Spoken& page : {welcome(), first(), call(), bag(), check(), light(""), bed(), night_help(""), taking_off("stop"),
-                               taking_off("tape_off"), taking_off("rest_off"), skin(false, false), skin(false, true), skin(true, false), skin(true, true), practice(false), practice(true),
+    for (const Spoken& page : {welcome(), first(), call(), bag(), check(), light(""), bed(), night_help(""), skin(false, false), skin(false, true), skin(true, false), skin(true, true), practice(false), practice(true),
                                morning(), review(), pack(), finished(false), finished(true)})
         take(page);
+    for (const OffStep& step : off_steps(kit))
+        take(taking_off(step));
     for (const std::string_view id : questions::all)
         take(question(id));
     for (const Verdict verdict : {Verdict::enough, Verdict::borderline, Verdict::too_short, Verdict::unknown})

@@ -5,6 +5,7 @@
 #include "answers/evening.h"
 #include "kit/visit.h"
 #include "plan/plan.h"
+#include "plan/taking_off.h"
 #include "words/words.h"
 
 #include <string>
@@ -54,8 +55,8 @@ struct Teller {
     /// Of the night, only when asked for. `advice` as in NightFace: an id, or "refit:<part>"; empty: the
     /// helps to choose from.
     Spoken night_help(const std::string& advice) const;
-    /// Taking the kit off: page stop, tape_off or rest_off.
-    Spoken taking_off(std::string_view page) const;
+    /// Taking the kit off.
+    Spoken taking_off(const OffStep& step) const;
     /// Of the morning what is the same on every morning: no time and no answer is read.
     Spoken morning() const;
     Spoken question(std::string_view id) const; ///< as in answers/questions.h

@@ -696,9 +696,36 @@ namespace {
     //% "Take off the rest of the kit"
     QT_TRID_NOOP("off.rest.title"),
     //: Under that title.
-    //% "Take off the sensors, then the belts and the recorder. Pull on the plugs, not on the "
-    //% "cables."
+    //% "Take off the sensors, then the belts and the recorder."
     QT_TRID_NOOP("off.rest.body"),
+    //: Title of a page: the plugs are pulled out of the recorder. Next to a picture of it. At most 45
+    //: characters.
+    //% "Pull out the plugs"
+    QT_TRID_NOOP("off.unplug.title"),
+    //: Under that title, of plugs that were pushed in.
+    //% "Hold each plug, not its cable. Pull it straight out of the recorder."
+    QT_TRID_NOOP("off.unplug.push.body"),
+    //: Under that title, when the kit has plugs that snapped in: they are pressed on both sides to let
+    //: go.
+    //% "Hold each plug, not its cable. Press it on both sides and pull it out of the recorder."
+    QT_TRID_NOOP("off.unplug.snap.body"),
+    //: Under that title, when the kit has plugs that were turned in, clockwise.
+    //% "Hold each plug, not its cable. Turn it to the left and pull it out of the recorder."
+    QT_TRID_NOOP("off.unplug.twist.body"),
+    //: Title of a page: the end of the nose tube, which was turned on to the recorder in the evening,
+    //: is turned off. Next to a picture of it. At most 45 characters.
+    //% "Turn the tube off the recorder"
+    QT_TRID_NOOP("off.untwist.title"),
+    //: Under that title. "To the left" is against the clock.
+    //% "Turn the ring of the tube to the left. Then pull the tube off the recorder."
+    QT_TRID_NOOP("off.untwist.body"),
+    //: Title of a page: the small sensors, which snapped on to studs of the belts in the evening, are
+    //: pulled off. Next to a picture of it. At most 45 characters.
+    //% "Pull the sensors off the belts"
+    QT_TRID_NOOP("off.unsnap.title"),
+    //: Under that title.
+    //% "Hold the belt with 1 hand. Pull off the small sensor with the other."
+    QT_TRID_NOOP("off.unsnap.body"),
     //: Title of a page.
     //% "Look at your skin"
     QT_TRID_NOOP("skin.title"),

@@ -4,6 +4,7 @@
 
 #include "answers/evening.h"
 #include "answers/questions.h"
+#include "plan/taking_off.h"
 
 #include <algorithm>
 #include <array>
@@ -33,11 +34,10 @@ Pages::Pages(const Plan& plan, const Kit& kit, const VisitOptions& options)
     pages_.insert(pages_.end(), {"bed", "night", "morning"});
     for (const std::string_view question : questions::all)
         pages_.push_back(std::string(question_prefix) + std::string(question));
-    pages_.insert(pages_.end(), {"review", "result", "stop"});
-    const bool taped = std::any_of(kit.parts.begin(), kit.parts.end(), [](const Part& one) { return one.tape_strips > 0; });
-    if (taped)
-        pages_.push_back("tape_off");
-    pages_.insert(pages_.end(), {"rest_off", "skin", "pack", "finished"});
+    pages_.insert(pages_.end(), {"review", "result"});
+    for (const OffStep& step : off_steps(kit))
+        pages_.push_back(step.page);
+    pages_.insert(pages_.end(), {"skin", "pack", "finished"});
 }
 
 Pages Pages::of_staff()

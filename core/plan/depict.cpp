@@ -107,7 +107,66 @@ std::vector<std::string> plugged_before(const Kit& kit, const Plan& plan, const 
     return layers;
 }
 
+Depiction depict_stop(const Kit& kit, const Plan& plan)
+{
+    switch (kit.start.by) {
+    case StartBy::switch_on: return {"switch_off", {}, {}, plugged_before(kit, plan, nullptr)};
+    case StartBy::set_time: return {"stops_itself", {}, {}, plugged_before(kit, plan, nullptr)};
+    case StartBy::last_plug: break;
+    }
+    Depiction out{"plug_out", {}, {}, {}};
+    for (const Part& part : kit.parts) {
+        if (part.kind == PartKind::finger_probe && part.plug) {
+            out = marked(out.id, part);
+            out.layers = ports_seen(kit, plan, part, nullptr);
+        }
+    }
+    return out;
+}
+
+Depiction depict_unplug(const Kit& kit, const Plan& plan)
+{
+    const Part* part = hardest_plug(kit);
+    if (!part)
+        return {};
+    Depiction out = marked(part->plug->joint == Joint::snap ? "unplug_snap" : "unplug", *part);
+    out.layers = ports_seen(kit, plan, *part, nullptr);
+    return out;
+}
+
+Depiction depict_rest(const Kit& kit)
+{
+    Depiction out{"rest_off", {}, {}, {}};
+    long belts = 0;
+    for (const Part& part : kit.parts) {
+        belts += part.kind == PartKind::effort_belt ? 1 : 0;
+        if (part.kind == PartKind::breath_sensor)
+            out.layers.push_back("breath");
+    }
+    // One belt is being opened in the drawing.
+    if (belts > 1)
+        out.layers.push_back("belt_abdomen");
+    return out;
+}
+
 } // namespace
+
+Depiction depict(const Kit& kit, const Plan& plan, const OffStep& step)
+{
+    if (step.page == "stop")
+        return depict_stop(kit, plan);
+    if (step.page == "tape_off")
+        return {"tape_off_low", {}, {}, {}};
+    if (step.page == "unplug")
+        return depict_unplug(kit, plan);
+    if (step.page == "untwist")
+        return {"tube_untwist", {}, {}, {}};
+    if (step.page == "unsnap")
+        for (const Part& part : kit.parts)
+            if (part.kind == PartKind::effort_sensor)
+                return marked("sensor_unsnap", part);
+    return depict_rest(kit);
+}
 
 Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
 {
@@ -131,7 +190,8 @@ Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
     }
     if (part && (step.stage == "wrap" || step.stage == "wear" || part->kind == PartKind::body_position_sensor) && step.stage != "plug") {
         // Nobody is to think that it came off again.
-        out.layers = worn_before(plan, &step);
+        for (std::string& layer : worn_before(plan, &step))
+            out.layers.push_back(std::move(layer));
     }
     if ((part && part->kind == PartKind::nasal_cannula && step.stage == "plug") || step.id.starts_with("start."))
         out.layers = plugged_before(kit, plan, &step);
@@ -146,49 +206,20 @@ Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
     return out;
 }
 
-Depiction depict_stop(const Kit& kit, const Plan& plan)
-{
-    switch (kit.start.by) {
-    case StartBy::switch_on: return {"switch_off", {}, {}, plugged_before(kit, plan, nullptr)};
-    case StartBy::set_time: return {"stops_itself", {}, {}, plugged_before(kit, plan, nullptr)};
-    case StartBy::last_plug: break;
-    }
-    Depiction out{"plug_out", {}, {}, {}};
-    for (const Part& part : kit.parts) {
-        if (part.kind == PartKind::finger_probe && part.plug) {
-            out = marked(out.id, part);
-            out.layers = ports_seen(kit, plan, part, nullptr);
-        }
-    }
-    return out;
-}
-
-Depiction depict_rest(const Kit& kit)
-{
-    Depiction out{"rest_off", {}, {}, {}};
-    long belts = 0;
-    for (const Part& part : kit.parts) {
-        belts += part.kind == PartKind::effort_belt ? 1 : 0;
-        if (part.kind == PartKind::breath_sensor)
-            out.layers.push_back("breath");
-    }
-    // One belt is being opened in the drawing.
-    if (belts > 1)
-        out.layers.push_back("belt_abdomen");
-    return out;
-}
-
 Depiction marked(std::string figure, const Part& part)
 {
     Depiction out{std::move(figure), {}, {}, {}};
     for (const char* slot : {"mark", "mark-plug", "mark-port"})
         mark(out, slot, part.mark);
+    if (part.kind == PartKind::body_position_sensor && part.plug)
+        out.layers.push_back("cable"); // without it it would be taken for the recorder
     return out;
 }
 
 Depiction worn(const Plan& plan, const Part& part)
 {
     Depiction out = marked("worn", part);
+    out.layers.clear(); // its cable is plugged in by then
     if (std::string layer = layer_of(plan, part); !layer.empty())
         out.layers.push_back(std::move(layer));
     return out;

@@ -5,6 +5,7 @@
 #include "base/text.h"
 #include "kit/kit.h"
 #include "plan/plan.h"
+#include "plan/taking_off.h"
 
 #include <compare>
 #include <map>
@@ -37,10 +38,10 @@ struct Depiction {
 /// worn by then, the recorder as a whole what is plugged into it, and the tape on the nose tube the
 /// breath sensor where one is on.
 Depiction depict(const Kit& kit, const Plan& plan, const Step& step);
-/// How the recorder is stopped in the morning: never the drawing of its start.
-Depiction depict_stop(const Kit& kit, const Plan& plan);
-/// How the rest comes off in the morning: the kit's further belt and breath sensor lie there too.
-Depiction depict_rest(const Kit& kit);
+/// The same for taking off. The recorder is never stopped by the drawing of its start; plugs are pulled
+/// from the row of the one that asks most of a hand; the kit's further belt and breath sensor lie there
+/// when the rest comes off.
+Depiction depict(const Kit& kit, const Plan& plan, const OffStep& step);
 
 /// A drawing of a part by itself or of what is done with it, with its mark.
 Depiction marked(std::string figure, const Part& part);

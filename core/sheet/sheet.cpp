@@ -374,8 +374,6 @@ class SheetMaker {
         SheetSection out{plain("sheet.morning.title"), {}};
         out.blocks.push_back(block(
             Kind::paragraph, plain(brief() ? "sheet.brief.diary" : "sheet.morning.diary")));
-        const StartBy by = kit_.start.by;
-        const std::string how = "off.stop." + std::string(name_of(by));
         const auto add = [&](SheetBlock step, std::vector<Text> cautions = {},
                              Text brief_caution = {}) {
             step = numbered(std::move(step));
@@ -391,16 +389,18 @@ class SheetMaker {
             step.body = {};
             out.blocks.push_back(std::move(step));
         };
-        SheetBlock stop = block(Kind::step, plain(how), plain(how + ".body"));
-        stop.figure = depict_stop(kit_, plan_);
-        add(std::move(stop));
-        if (plan_.tape_strips > 0)
-            add(with_figure(block(Kind::step, plain("off.tape.title"), plain("off.tape.body")),
-                            "tape_off_low"),
-                {plain("off.tape.caution")}, plain("sheet.brief.tape_off"));
-        SheetBlock rest = block(Kind::step, plain("off.rest.title"), plain("off.rest.body"));
-        rest.figure = depict_rest(kit_);
-        add(std::move(rest));
+        for (OffStep& off : off_steps(kit_)) {
+            if (brief() && off.easy)
+                continue;
+            SheetBlock one = block(Kind::step, std::move(off.title), std::move(off.body));
+            one.figure = depict(kit_, plan_, off);
+            const std::vector<std::string> in_brief = brief_cautions(off.caution.id);
+            if (off.caution.empty())
+                add(std::move(one));
+            else
+                add(std::move(one), {off.caution},
+                    in_brief.empty() ? off.caution : plain(in_brief.front()));
+        }
         add(with_figure(block(Kind::step, plain("skin.title"), plain("skin.body")), "skin_look"),
             {plain("skin.again"), with("skin.hurt.advice", {phone()})},
             with("sheet.brief.look", {phone()}));

@@ -42,7 +42,7 @@ const std::vector<std::string> wanted{
     "wrong_belt_twisted", "wrong_prongs_flipped", "wrong_tube_front_neck", "wrong_probe_upside", "wrong_probe_not_in",
     "wrong_cable_loose",
     // night and after
-    "free_cables", "switch_off", "plug_out", "stops_itself", "rest_off", "tape_off_low", "skin_look", "pack_bag", "return_box",
+    "free_cables", "switch_off", "plug_out", "stops_itself", "unplug", "unplug_snap", "tube_untwist", "rest_off", "sensor_unsnap", "tape_off_low", "skin_look", "pack_bag", "return_box",
     // parts of the kit
     "item_belt", "item_sensor", "item_recorder", "item_cannula", "item_breath", "item_probe",
     "item_ecg", "item_position", "item_snore", "item_leg", "item_tape", "item_charger"};
@@ -692,7 +692,7 @@ TEST(Stopping, LooksUnlikeStarting) {
 }
 
 TEST(Stopping, ShowsTheMorning) {
-    for (const std::string id : {"switch_off", "plug_out", "stops_itself", "rest_off", "tape_off_low"}) {
+    for (const std::string id : {"switch_off", "plug_out", "stops_itself", "rest_off", "tape_off_low", "unplug", "unplug_snap", "tube_untwist", "sensor_unsnap"}) {
         EXPECT_NE(read_assets().at(id).find("shape=\"morning\""), std::string::npos) << id;
     }
     for (const std::string id : {"switch_slide", "probe_plug", "set_time", "free_cables"}) {

@@ -240,11 +240,13 @@ TEST_P(PlanOfDemoKit, MarksTheWholePersonAsTheKitIsMarked)
     }
 }
 
-TEST_P(PlanOfDemoKit, NeverDrawsTheStopAsTheStart)
+TEST_P(PlanOfDemoKit, NeverDrawsTakingOffAsPuttingOn)
 {
-    const Depiction stop = depict_stop(kit, plan_of(kit));
-    for (const Step& step : plan.steps)
-        EXPECT_NE(stop.id, step.figure) << step.id;
+    for (const OffStep& off : off_steps(kit)) {
+        const Depiction drawn = depict(kit, plan, off);
+        for (const Step& step : plan.steps)
+            EXPECT_NE(drawn.id, step.figure) << off.page << " " << step.id;
+    }
 }
 
 TEST(Depict, DrawsEachStopInItsOwnWay)
@@ -253,12 +255,12 @@ TEST(Depict, DrawsEachStopInItsOwnWay)
     std::set<std::string> figures;
     for (const StartBy by : {StartBy::last_plug, StartBy::switch_on, StartBy::set_time}) {
         kit.start.by = by;
-        EXPECT_TRUE(figures.insert(depict_stop(kit, plan_of(kit)).id).second);
+        EXPECT_TRUE(figures.insert(depict(kit, plan_of(kit), *off_step(kit, "stop")).id).second);
     }
     kit.start.by = StartBy::last_plug;
     const Part* clip = kit.part("finger");
     ASSERT_NE(clip, nullptr);
-    EXPECT_EQ(depict_stop(kit, plan_of(kit)).counts.at("mark-port"), clip->mark.count);
+    EXPECT_EQ(depict(kit, plan_of(kit), *off_step(kit, "stop")).counts.at("mark-port"), clip->mark.count);
 }
 
 TEST_P(PlanOfDemoKit, DrawsTheBreathSensorUnderTheTapeWhereOneIsOnTheTube)
@@ -286,7 +288,7 @@ TEST_P(PlanOfDemoKit, DrawsTheBreathSensorUnderTheTapeWhereOneIsOnTheTube)
 TEST_P(PlanOfDemoKit, DrawsWhatElseComesOffInTheMorning)
 {
     const auto parts = [&](PartKind kind) { return std::count_if(kit.parts.begin(), kit.parts.end(), [&](const Part& part) { return part.kind == kind; }); };
-    const Depiction rest = depict_rest(kit);
+    const Depiction rest = depict(kit, plan, *off_step(kit, "rest_off"));
     EXPECT_EQ(rest.id, "rest_off");
     EXPECT_EQ(std::count(rest.layers.begin(), rest.layers.end(), "breath"), parts(PartKind::breath_sensor));
     EXPECT_EQ(std::count(rest.layers.begin(), rest.layers.end(), "belt_abdomen"), parts(PartKind::effort_belt) > 1 ? 1 : 0);
