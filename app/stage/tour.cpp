@@ -136,7 +136,7 @@ void night(Player& play)
 {
     const QString sensor = QString::fromStdString(play.session().kit().sensors().back());
     Kiosk& kiosk = play.kiosk();
-    play.pass(std::chrono::hours(3));
+    play.until("01:05"); // in the hour that comes twice this night, whatever the kit asks of the evening
     play.picture("night-dark");
     play.tap_anywhere();
     play.picture("night-areas");
@@ -220,7 +220,7 @@ void morning(Player& play)
             kiosk.choose(QString::fromStdString(play.session().kit().sensors().front()));
             kiosk.goOn();
             play.picture(name + "-from");
-            kiosk.stepTime(60, "time"); // out of the hour that comes twice this night
+            kiosk.stepTime(120, "time"); // from the middle of any of these nights past the hour that comes twice
             kiosk.chooseSureness("about");
             kiosk.goOn();
             play.picture(name + "-end");

@@ -39,9 +39,10 @@ std::vector<OffStep> off_steps(const Kit& kit)
         steps.push_back({"tape_off", plain("off.tape.title"), plain("off.tape.body"), plain("off.tape.caution")});
     if (const Part* part = hardest_plug(kit); part)
         steps.push_back({"unplug", plain("off.unplug.title"), plain("off.unplug." + std::string(name_of(part->plug->joint)) + ".body"), {}, part->plug->joint == Joint::push});
+    steps.push_back({"rest_off", plain("off.rest.title"), plain("off.rest.body")});
+    // The tube leaves the face before it leaves the recorder.
     if (any_part(kit, is_turned_tube))
         steps.push_back({"untwist", plain("off.untwist.title"), plain("off.untwist.body")});
-    steps.push_back({"rest_off", plain("off.rest.title"), plain("off.rest.body")});
     if (any_part(kit, [](const Part& part) { return part.kind == PartKind::effort_sensor; }))
         steps.push_back({"unsnap", plain("off.unsnap.title"), plain("off.unsnap.body"), {}, true});
     return steps;

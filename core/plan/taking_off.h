@@ -14,15 +14,15 @@ namespace evenfall {
 
 /// One page of taking the kit off in the morning; its drawing is in depict.h.
 struct OffStep {
-    std::string page; ///< "stop", "tape_off", "unplug", "untwist", "rest_off" or "unsnap"; stands in journals
+    std::string page; ///< "stop", "tape_off", "unplug", "rest_off", "untwist" or "unsnap"; stands in journals
     Text title;
     Text body;
     Text caution{};    ///< empty: none
     bool easy = false; ///< the parts themselves show how: may be left out where room is short
 };
 
-/// How this kit comes off: first the recording is stopped, then the evening goes backwards, so that no
-/// plug is pulled by its cable when a belt comes off. A kit has only the pages that its parts need.
+/// How this kit comes off: first the recording is stopped; the plugs come out before the belts are opened,
+/// so that none is pulled by its cable. A kit has only the pages that its parts need.
 std::vector<OffStep> off_steps(const Kit& kit);
 /// The one on this page; none where the page is another, or not one of this kit's.
 std::optional<OffStep> off_step(const Kit& kit, std::string_view page);

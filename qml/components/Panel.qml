@@ -12,8 +12,9 @@ FocusScope {
     property string body: ""
     property string figure: ""
     property string description: ""
-    /// Beneath the picture: what not to do, list of { text, figure }.
+    /// Beside the picture, upright beneath it: what not to do, list of { text, figure }.
     property var mistakes: []
+    readonly property bool beside: Theme.landscape && notThis.visible
     signal closed()
 
     anchors.fill: parent
@@ -31,8 +32,9 @@ FocusScope {
         Words { width: parent.width; text: root.body }
     }
     FigureImage {
-        anchors { left: parent.left; right: parent.right; top: parent.top; margins: Theme.gap }
-        anchors.bottom: notThis.visible ? notThis.top : close.top
+        anchors { left: parent.left; top: parent.top; margins: Theme.gap }
+        anchors.right: root.beside ? notThis.left : parent.right
+        anchors.bottom: notThis.visible && !root.beside ? notThis.top : close.top
         visible: root.body.length === 0
         figure: root.figure
         description: root.description
@@ -40,9 +42,12 @@ FocusScope {
     NotThis {
         id: notThis
         visible: root.body.length === 0 && root.mistakes.length > 0
-        anchors { left: parent.left; right: parent.right; bottom: close.top; margins: Theme.margin }
-        across: !Theme.roomy
-        pictureSide: Theme.px(Theme.roomy ? 110 : 170)
+        anchors { right: parent.right; margins: Theme.margin }
+        y: root.beside ? (close.y - height) / 2 : close.y - Theme.margin - height
+        width: root.beside ? parent.width * 0.4 : parent.width - 2 * Theme.margin
+        across: !Theme.roomy && !root.beside
+        spacing: root.beside ? Theme.gap : Theme.tight
+        pictureSide: Theme.px(Theme.roomy ? 110 : root.beside ? 190 : 170)
         items: root.mistakes
     }
     Action {

@@ -136,7 +136,7 @@ INSTANTIATE_TEST_SUITE_P(Languages, Tour,
                          testing::Values(Case{"marram", "en", WritingHand::right, {1280, 800}, 1.0},
                                          Case{"heron", "es", WritingHand::left, {1280, 800}, 1.5},
                                          Case{"marram", "ar", WritingHand::right, {800, 1280}, 1.0},
-                                         Case{"marram", "de", WritingHand::right, {1024, 600}, 1.0},
+                                         Case{"tern", "de", WritingHand::right, {1024, 600}, 1.0},
                                          Case{"marram", "fr", WritingHand::right, {1920, 1080}, 1.0}),
                          [](const auto& one) { return std::string(one.param.language); });
 
