@@ -76,7 +76,7 @@ ItemRow choice_row(const std::string& id, const QString& text)
 QString figure_url(const std::string& id, const Session& session, const Look& look, const std::string& part_id)
 {
     const Part* part = session.kit().part(part_id);
-    return figure_url(part ? marked(id, *part) : Depiction{id, {}, {}, {}}, session, look);
+    return figure_url(part ? marked(session.kit(), id, *part) : Depiction{id, {}, {}, {}}, session, look);
 }
 
 QString figure_url(const Depiction& what, const Session& session, const Look& look)
@@ -304,7 +304,7 @@ ListValues fill_check(const Session& session, const Words& words, const Look& lo
         row.name = words.part(part);
         row.expect = words.of("check." + std::string(facts_of(part.kind).name) + ".expect");
         row.done = session.state().checked.contains(part.id);
-        row.figure = figure_url(worn(session.plan(), part), session, look);
+        row.figure = figure_url(worn(session.kit(), session.plan(), part), session, look);
         values.mainEnabled = values.mainEnabled && row.done;
         values.items << QVariant::fromValue(row);
     }

@@ -54,7 +54,7 @@ void add_advice(NightValues& values, const Session& session, const Words& words,
     values.title = words.of("night.help." + advice);
     values.body = words.of("night.help." + advice + ".advice", {words.code(session.visit().clinic.emergency)});
     if (advice == "light")
-        values.figure = figure_url("light_look", session, look);
+        values.figure = figure_url(depict(session.kit(), session.plan(), *session.plan().step("light")), session, look);
     if (advice == "skin" || advice == "stop")
         values.figure = figure_url("tape_off_low", session, look);
     values.figureText = values.body;

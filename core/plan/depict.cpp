@@ -90,19 +90,29 @@ std::vector<std::string> ports_seen(const Kit& kit, const Plan& plan, const Part
     return layers;
 }
 
-/// The plugs that are in the recorder before `step`, or all, as its drawing as a whole shows them: in
-/// the row with ridges, and the nose tube on its stub.
-std::vector<std::string> plugged_before(const Kit& kit, const Plan& plan, const Step* step)
+/// The ports of the recorder's upper edge that this kit uses, as its drawing as a whole has them.
+std::vector<std::string> upper_ports(const Kit& kit)
 {
     std::vector<std::string> layers;
+    for (const Port& port : kit.ports)
+        if (port.edge == Port::Edge::top && !port.spare && !kit.takes_tube(port))
+            layers.push_back("port_" + std::to_string(port.mark.count));
+    return layers;
+}
+
+/// The same with the plugs that are in before `step`, or all, and the nose tube on its stub.
+std::vector<std::string> recorder_before(const Kit& kit, const Plan& plan, const Step* step)
+{
+    std::vector<std::string> layers = upper_ports(kit);
     for (const Step& one : before(plan, step)) {
         const Part* part = kit.part(one.part);
         if (one.stage != "plug")
             continue;
+        const Port& port = *kit.port(part->plug->port);
         if (part->kind == PartKind::nasal_cannula)
             layers.push_back("tube_in");
-        else if (part->mark.shape == Mark::Shape::ridges && !part->mark.smooth())
-            layers.push_back("in_" + std::to_string(part->mark.count));
+        else if (port.edge == Port::Edge::top)
+            layers.push_back("in_" + std::to_string(port.mark.count));
     }
     return layers;
 }
@@ -110,14 +120,14 @@ std::vector<std::string> plugged_before(const Kit& kit, const Plan& plan, const 
 Depiction depict_stop(const Kit& kit, const Plan& plan)
 {
     switch (kit.start.by) {
-    case StartBy::switch_on: return {"switch_off", {}, {}, plugged_before(kit, plan, nullptr)};
-    case StartBy::set_time: return {"stops_itself", {}, {}, plugged_before(kit, plan, nullptr)};
+    case StartBy::switch_on: return {"switch_off", {}, {}, recorder_before(kit, plan, nullptr)};
+    case StartBy::set_time: return {"stops_itself", {}, {}, recorder_before(kit, plan, nullptr)};
     case StartBy::last_plug: break;
     }
     Depiction out{"plug_out", {}, {}, {}};
     for (const Part& part : kit.parts) {
         if (part.kind == PartKind::finger_probe && part.plug) {
-            out = marked(out.id, part);
+            out = marked(kit, out.id, part);
             out.layers = ports_seen(kit, plan, part, nullptr);
         }
     }
@@ -129,23 +139,35 @@ Depiction depict_unplug(const Kit& kit, const Plan& plan)
     const Part* part = hardest_plug(kit);
     if (!part)
         return {};
-    Depiction out = marked(part->plug->joint == Joint::snap ? "unplug_snap" : "unplug", *part);
+    Depiction out = marked(kit, part->plug->joint == Joint::snap ? "unplug_snap" : "unplug", *part);
     out.layers = ports_seen(kit, plan, *part, nullptr);
+    for (std::string& layer : out.layers)
+        if (layer.starts_with("in_"))
+            layer = "out_" + layer.substr(3);
+        else if (layer == "tube_in" && !off_step(kit, "untwist"))
+            layer = "tube_out";
     return out;
 }
 
-Depiction depict_rest(const Kit& kit)
+Depiction depict_rest(const Plan& plan)
 {
     Depiction out{"rest_off", {}, {}, {}};
-    long belts = 0;
+    for (const std::string& layer : worn_before(plan, nullptr))
+        if (layer == "belt_abdomen" || layer.starts_with("recorder_")) // the drawing itself opens a chest belt
+            out.layers.push_back(layer);
+    return out;
+}
+
+Depiction depict_unsnap(const Kit& kit, const Plan& plan)
+{
+    Depiction out{"sensor_unsnap", {}, {}, {}};
     for (const Part& part : kit.parts) {
-        belts += part.kind == PartKind::effort_belt ? 1 : 0;
-        if (part.kind == PartKind::breath_sensor)
-            out.layers.push_back("breath");
+        if (part.kind != PartKind::effort_sensor)
+            continue;
+        if (out.counts.empty())
+            out = marked(kit, out.id, part); // one is drawn large, all of them small
+        out.layers.push_back(layer_of(plan, part));
     }
-    // One belt is being opened in the drawing.
-    if (belts > 1)
-        out.layers.push_back("belt_abdomen");
     return out;
 }
 
@@ -160,12 +182,8 @@ Depiction depict(const Kit& kit, const Plan& plan, const OffStep& step)
     if (step.page == "unplug")
         return depict_unplug(kit, plan);
     if (step.page == "untwist")
-        return {"tube_untwist", {}, {}, {}};
-    if (step.page == "unsnap")
-        for (const Part& part : kit.parts)
-            if (part.kind == PartKind::effort_sensor)
-                return marked("sensor_unsnap", part);
-    return depict_rest(kit);
+        return {"tube_untwist", {}, {}, upper_ports(kit)};
+    return step.page == "unsnap" ? depict_unsnap(kit, plan) : depict_rest(plan);
 }
 
 Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
@@ -173,7 +191,7 @@ Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
     const Part* part = kit.part(step.part);
     Depiction out{step.figure, {}, {}, {}};
     if (part)
-        out = marked(step.figure, *part);
+        out = marked(kit, step.figure, *part);
     else if (step.id == "check")
         out = person_of(kit, plan);
     if (step.id == "ready.tape")
@@ -193,8 +211,8 @@ Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
         for (std::string& layer : worn_before(plan, &step))
             out.layers.push_back(std::move(layer));
     }
-    if ((part && part->kind == PartKind::nasal_cannula && step.stage == "plug") || step.id.starts_with("start."))
-        out.layers = plugged_before(kit, plan, &step);
+    if ((part && part->kind == PartKind::nasal_cannula && step.stage == "plug") || step.id.starts_with("start.") || step.id == "light")
+        out.layers = recorder_before(kit, plan, &step);
     if (part && part->kind == PartKind::effort_sensor && !step.layer.empty())
         out.layers.push_back(step.layer); // on which of two belts that look alike
     if (part && part->kind == PartKind::nasal_cannula && step.stage == "tape") {
@@ -206,20 +224,24 @@ Depiction depict(const Kit& kit, const Plan& plan, const Step& step)
     return out;
 }
 
-Depiction marked(std::string figure, const Part& part)
+Depiction depict_getting_up(const Plan& plan) { return {"free_cables", {}, {}, worn_before(plan, nullptr)}; }
+
+Depiction marked(const Kit& kit, std::string figure, const Part& part)
 {
     Depiction out{std::move(figure), {}, {}, {}};
     for (const char* slot : {"mark", "mark-plug", "mark-port"})
         mark(out, slot, part.mark);
+    if (part.kind == PartKind::recorder)
+        out.layers = upper_ports(kit);
     if (part.kind == PartKind::body_position_sensor && part.plug)
         out.layers.push_back("cable"); // without it it would be taken for the recorder
     return out;
 }
 
-Depiction worn(const Plan& plan, const Part& part)
+Depiction worn(const Kit& kit, const Plan& plan, const Part& part)
 {
-    Depiction out = marked("worn", part);
-    out.layers.clear(); // its cable is plugged in by then
+    Depiction out = marked(kit, "worn", part);
+    std::erase(out.layers, "cable"); // it is plugged in by then
     if (std::string layer = layer_of(plan, part); !layer.empty())
         out.layers.push_back(std::move(layer));
     return out;

@@ -39,14 +39,17 @@ struct Depiction {
 /// breath sensor where one is on.
 Depiction depict(const Kit& kit, const Plan& plan, const Step& step);
 /// The same for taking off. The recorder is never stopped by the drawing of its start; plugs are pulled
-/// from the row of the one that asks most of a hand; the kit's further belt and breath sensor lie there
-/// when the rest comes off.
+/// from the row of the one that asks most of a hand, and the others in it are on their way out too; each belt
+/// that the kit has is seen to open, with the recorder where it hangs.
 Depiction depict(const Kit& kit, const Plan& plan, const OffStep& step);
 
-/// A drawing of a part by itself or of what is done with it, with its mark.
-Depiction marked(std::string figure, const Part& part);
+/// Somebody who gets up at night with all on.
+Depiction depict_getting_up(const Plan& plan);
+
+/// A drawing of a part by itself or of what is done with it, with its mark; the recorder with its ports.
+Depiction marked(const Kit& kit, std::string figure, const Part& part);
 /// Where a part sits when it is right, for the last look at each.
-Depiction worn(const Plan& plan, const Part& part);
+Depiction worn(const Kit& kit, const Plan& plan, const Part& part);
 /// The marks on the whole person, as far as its parts have been drawn with room for one: its layers
 /// are left to whoever shows it.
 Depiction person_of(const Kit& kit, const Plan& plan);

@@ -42,9 +42,12 @@ SheetBlock block(Kind kind, Text title, Text body = {}) {
     return out;
 }
 
-SheetBlock with_figure(SheetBlock out, std::string figure) {
-    out.figure.id = std::move(figure);
+SheetBlock with_figure(SheetBlock out, Depiction figure) {
+    out.figure = std::move(figure);
     return out;
+}
+SheetBlock with_figure(SheetBlock out, std::string figure) {
+    return with_figure(std::move(out), Depiction{std::move(figure), {}, {}, {}});
 }
 
 // Cautions that say the same at several steps, and what a brief sheet says for them, once.
@@ -148,7 +151,7 @@ class SheetMaker {
             const TextArg name = part_name(*part);
             const auto& value = std::get<TextArg::Part>(name.value);
             out.title = Text{value.id, {}, value.own};
-            out.figure = marked(item_figure(part->kind), *part);
+            out.figure = marked(kit_, item_figure(part->kind), *part);
         } else if (!item.item.empty()) {
             out.title = plain("item." + item.item);
             out.figure.id = item_figure(item.item);
@@ -335,7 +338,7 @@ class SheetMaker {
     SheetSection lights_out() const {
         SheetSection out{plain("bed.title"), {}};
         out.blocks.push_back(
-            with_figure(block(Kind::chore, plain("bed.line.bathroom")), "free_cables"));
+            with_figure(block(Kind::chore, plain("bed.line.bathroom")), depict_getting_up(plan_)));
         out.blocks.push_back(
             with_figure(block(Kind::chore, plain("bed.line.phone")), "phone_away"));
         out.blocks.push_back(

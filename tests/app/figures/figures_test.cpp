@@ -739,8 +739,8 @@ TEST(Tape, LeavesTheBreathSensorOnTheTube) {
     EXPECT_EQ(std::count(person_layers.begin(), person_layers.end(), "breath"), 1);
 }
 
-TEST(Rest, LiesOnTheTableAsTheKitHasIt) {
-    EXPECT_THAT(store().layers("rest_off"), ElementsAre("belt_abdomen", "breath"));
+TEST(Rest, ComesOffAsTheKitHasIt) {
+    EXPECT_THAT(store().layers("rest_off"), ElementsAre("belt_abdomen", "recorder_chest", "recorder_harness", "recorder_hip"));
     std::set<std::string> seen{store().compose(request("rest_off"))};
     for (const std::string& layer : store().layers("rest_off")) {
         FigureRequest r = request("rest_off");

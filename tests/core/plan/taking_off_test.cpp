@@ -53,16 +53,23 @@ TEST(TakingOff, SaysHowThePlugLetsGoThatAsksMostOfAHand)
     EXPECT_EQ(off_step(kit, "unplug")->body.id, "off.unplug.twist.body");
 }
 
-TEST(TakingOff, DrawsTheOtherPlugsOfTheRowStillIn)
+TEST(TakingOff, DrawsTheOtherPlugsOfTheRowComingOutToo)
 {
     const Kit kit = demo_kit("heron");
     const Depiction row_of = drawn(kit, "unplug");
     const Part* part = hardest_plug(kit);
     ASSERT_NE(part, nullptr);
     EXPECT_EQ(row_of.counts.at("mark-port"), part->mark.count);
-    const auto in = std::count_if(row_of.layers.begin(), row_of.layers.end(), [](const std::string& layer) { return layer.starts_with("in_"); });
+    const auto out = std::count_if(row_of.layers.begin(), row_of.layers.end(), [](const std::string& layer) { return layer.starts_with("out_"); });
     const auto row = std::count_if(kit.parts.begin(), kit.parts.end(), [](const Part& one) { return one.plug && one.plug->joint == Joint::snap; });
-    EXPECT_EQ(in, row - 1);
+    EXPECT_EQ(out, row - 1);
+    // The tube of heron is turned off on a page of its own, that of marram is pulled like a plug.
+    const auto tube = [](const Kit& of) {
+        const Depiction all = drawn(of, "unplug");
+        return std::count(all.layers.begin(), all.layers.end(), "tube_out");
+    };
+    EXPECT_EQ(tube(kit), 0);
+    EXPECT_EQ(tube(demo_kit("marram")), 1);
 }
 
 TEST(TakingOff, TubeThatWasPushedIsAPlugLikeTheOthers)
