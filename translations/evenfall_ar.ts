@@ -2596,14 +2596,16 @@
         <translation>ضع جهاز التسجيل على شريط الصدر</translation>
     </message>
     <message id="step.recorder.chest.wear.body">
-        <source>Fasten it in front, in the middle of your chest. The side with the ports (the openings for plugs) points up.</source>
+        <source>Fasten it in front, beside the buckle. The side with the ports (the openings for plugs) points up.</source>
+        <oldsource>Fasten it in front, in the middle of your chest. The side with the ports (the openings for plugs) points up.</oldsource>
         <extracomment>What to do on this page, 1 or 2 short sentences: the recorder goes on the front of the chest strap.</extracomment>
-        <translation>ثبّته من الأمام في وسط صدرك. جانب المنافذ (حيث تدخل القوابس) إلى أعلى.</translation>
+        <translation>ثبّته من الأمام بجانب إبزيم الحزام. جانب المنافذ (حيث تدخل القوابس) إلى أعلى.</translation>
     </message>
     <message id="step.recorder.chest.wear.right">
-        <source>It hangs in the middle and lies flat.</source>
+        <source>It hangs in front and lies flat.</source>
+        <oldsource>It hangs in the middle and lies flat.</oldsource>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the recorder goes on the front of the chest strap.</extracomment>
-        <translation>الجهاز في الوسط ومستوٍ.</translation>
+        <translation>الجهاز من الأمام ومستوٍ.</translation>
     </message>
     <message id="step.recorder.chest.wear.why">
         <source>The recorder saves what the sensors feel. On your chest it is close to them, so no cable has to pull.</source>

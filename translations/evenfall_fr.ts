@@ -2596,14 +2596,16 @@
         <translation>Fixez l’enregistreur à la sangle de poitrine</translation>
     </message>
     <message id="step.recorder.chest.wear.body">
-        <source>Fasten it in front, in the middle of your chest. The side with the ports (the openings for plugs) points up.</source>
+        <source>Fasten it in front, beside the buckle. The side with the ports (the openings for plugs) points up.</source>
+        <oldsource>Fasten it in front, in the middle of your chest. The side with the ports (the openings for plugs) points up.</oldsource>
         <extracomment>What to do on this page, 1 or 2 short sentences: the recorder goes on the front of the chest strap.</extracomment>
-        <translation>Mettez-le devant, au milieu de la poitrine. Le côté avec les prises (les ouvertures pour les fiches) est en haut.</translation>
+        <translation>Mettez-le devant, à côté de la boucle. Le côté avec les prises (les ouvertures pour les fiches) est en haut.</translation>
     </message>
     <message id="step.recorder.chest.wear.right">
-        <source>It hangs in the middle and lies flat.</source>
+        <source>It hangs in front and lies flat.</source>
+        <oldsource>It hangs in the middle and lies flat.</oldsource>
         <extracomment>Stands under the heading &quot;It is right when&quot;: the recorder goes on the front of the chest strap.</extracomment>
-        <translation>Il est au milieu et bien à plat.</translation>
+        <translation>Il est devant et bien à plat.</translation>
     </message>
     <message id="step.recorder.chest.wear.why">
         <source>The recorder saves what the sensors feel. On your chest it is close to them, so no cable has to pull.</source>

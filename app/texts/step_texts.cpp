@@ -253,12 +253,12 @@ namespace {
     QT_TRID_NOOP("step.recorder.chest.wear.title"),
     //: What to do on this page, 1 or 2 short sentences: the recorder goes on the front of the chest
     //: strap.
-    //% "Fasten it in front, in the middle of your chest. The side with the ports (the openings "
-    //% "for plugs) points up."
+    //% "Fasten it in front, beside the buckle. The side with the ports (the openings for plugs) "
+    //% "points up."
     QT_TRID_NOOP("step.recorder.chest.wear.body"),
     //: Stands under the heading "It is right when": the recorder goes on the front of the chest
     //: strap.
-    //% "It hangs in the middle and lies flat."
+    //% "It hangs in front and lies flat."
     QT_TRID_NOOP("step.recorder.chest.wear.right"),
     //: Answer to "Why this?": the recorder goes on the front of the chest strap.
     //% "The recorder saves what the sensors feel. On your chest it is close to them, so no cable "
