@@ -5487,7 +5487,7 @@
     </message>
     <message id="off.unplug.snap.body">
         <source>Hold each plug, not its cable. Press it on both sides and pull it out of the recorder.</source>
-        <extracomment>Under that title, when the kit has plugs that snapped in: they are pressed on both sides to let go.</extracomment>
+        <extracomment>Under the first of those titles, of plugs that snapped in: they are pressed on both sides to let go.</extracomment>
         <translation>Fassen Sie jeden Stecker an, nicht sein Kabel. Drücken Sie ihn an beiden Seiten und ziehen Sie ihn aus dem Rekorder.</translation>
     </message>
     <message id="off.unplug.twist.body">
@@ -5514,6 +5514,11 @@
         <source>Hold the belt with 1 hand. Pull off the small sensor with the other.</source>
         <extracomment>Under that title.</extracomment>
         <translation>Halten Sie den Gurt mit 1 Hand. Ziehen Sie mit der anderen den kleinen Sensor ab.</translation>
+    </message>
+    <message id="off.unplug.other.title">
+        <source>Pull out the other plugs</source>
+        <extracomment>Title of a page: after the plugs that snapped in, the others are pulled out of the recorder. Next to a picture of it. At most 45 characters.</extracomment>
+        <translation>Die anderen Stecker herausziehen</translation>
     </message>
 </context>
 </TS>

@@ -5487,7 +5487,7 @@
     </message>
     <message id="off.unplug.snap.body">
         <source>Hold each plug, not its cable. Press it on both sides and pull it out of the recorder.</source>
-        <extracomment>Under that title, when the kit has plugs that snapped in: they are pressed on both sides to let go.</extracomment>
+        <extracomment>Under the first of those titles, of plugs that snapped in: they are pressed on both sides to let go.</extracomment>
         <translation>Tenez chaque fiche, pas son câble. Appuyez sur ses deux côtés et tirez-la hors de l’enregistreur.</translation>
     </message>
     <message id="off.unplug.twist.body">
@@ -5514,6 +5514,11 @@
         <source>Hold the belt with 1 hand. Pull off the small sensor with the other.</source>
         <extracomment>Under that title.</extracomment>
         <translation>Tenez la ceinture d’une main. De l’autre, décrochez le petit capteur.</translation>
+    </message>
+    <message id="off.unplug.other.title">
+        <source>Pull out the other plugs</source>
+        <extracomment>Title of a page: after the plugs that snapped in, the others are pulled out of the recorder. Next to a picture of it. At most 45 characters.</extracomment>
+        <translation>Débranchez les autres fiches</translation>
     </message>
 </context>
 </TS>

@@ -118,26 +118,31 @@ PictureValues picture_values(const Session& session, const Words& words, const N
     return values;
 }
 
-} // namespace
-
-std::string result_verdict(const Session& session)
+/// None where answers speak against each other.
+std::optional<Estimate> clear_estimate(const Session& session)
 {
     const Night night = session.night();
-    const bool clear = contradictions(night).empty();
-    return std::string(verdict_word(clear ? estimate(night, {.with_chance = false}).verdict : Verdict::unknown));
+    return contradictions(night).empty() ? std::optional(estimate(night, {.with_chance = false})) : std::nullopt;
 }
+
+std::string verdict_of(const std::optional<Estimate>& found)
+{
+    return std::string(verdict_word(found ? found->verdict : Verdict::unknown));
+}
+
+} // namespace
+
+std::string result_verdict(const Session& session) { return verdict_of(clear_estimate(session)); }
 
 ResultValues fill_result(const Session& session, const Words& words)
 {
-    const Night night = session.night();
+    const std::optional<Estimate> found = clear_estimate(session);
     ResultValues values;
     values.clinicText = words.of("result.clinic", {words.code(session.visit().clinic.phone)});
     values.mainLabel = words.of("result.main");
-    values.sentence = words.of("result.sentence." + result_verdict(session));
-    if (contradictions(night).empty()) {
-        if (const Estimate found = estimate(night, {.with_chance = false}); found.needed)
-            values.rangeText = hours_text(words, *found.needed);
-    }
+    values.sentence = words.of("result.sentence." + verdict_of(found));
+    if (found && found->needed)
+        values.rangeText = hours_text(words, *found->needed);
     values.pictureText = words.of("result.picture_text");
     values.explain = words.of("result.explain") + QStringLiteral(" ") + words.of("result.gaps");
     return values;

@@ -5,7 +5,9 @@
 #include <QAccessible>
 #include <QHash>
 #include <QJsonArray>
+#include <QFontMetricsF>
 #include <QMetaEnum>
+#include <QTextBoundaryFinder>
 #include <private/qguiapplication_p.h>
 #include <qpa/qplatformaccessibility.h>
 #include <qpa/qplatformintegration.h>
@@ -54,6 +56,17 @@ void each(QQuickItem* item, const std::function<void(QQuickItem&)>& visit)
     const QList<QQuickItem*> children = item->childItems();
     for (QQuickItem* child : children)
         each(child, visit);
+}
+
+/// Of the pieces between two places where a line may end.
+double widest_piece(const QString& text, const QFont& font)
+{
+    const QFontMetricsF metrics(font);
+    QTextBoundaryFinder ends(QTextBoundaryFinder::Line, text);
+    double widest = 0;
+    for (qsizetype from = 0, to = ends.toNextBoundary(); to > 0; from = to, to = ends.toNextBoundary())
+        widest = std::max(widest, metrics.horizontalAdvance(text.sliced(from, to - from).trimmed()));
+    return widest;
 }
 
 QColor commonest(const QImage& image, const QRectF& rect)
@@ -130,11 +143,12 @@ QList<SeenText> seen_texts(const QQuickWindow& window, const QImage& image)
         const QFont font = item.property("font").value<QFont>();
         seen.pixel_size = font.pixelSize();
         const bool cut = left.width() < whole.width() - 1 || left.height() < whole.height() - 1;
-// Padding counts: it may be negative where a script asks for more line height than it needs.
+        // Padding counts: it may be negative where a script asks for more line height than it needs.
         const double free_width = item.width() - item.property("leftPadding").toDouble() - item.property("rightPadding").toDouble();
         const double free_height = item.height() - item.property("topPadding").toDouble() - item.property("bottomPadding").toDouble();
         const bool too_wide = plain && (item.property("contentWidth").toDouble() > free_width + 1 || item.property("contentHeight").toDouble() > free_height + 1);
         seen.truncated = item.property("truncated").toBool() || too_wide || (cut && !scrolls(item));
+        seen.broken = plain && widest_piece(text, font) > free_width + 1;
         seen.color = item.property("color").value<QColor>();
         seen.background = commonest(image, left);
         texts << seen;
@@ -175,7 +189,7 @@ QJsonObject describe_screen(const QQuickWindow& window, const QImage& image)
     QJsonArray texts, controls;
     for (const SeenText& one : seen_texts(window, image)) {
         texts << QJsonObject{{"text", one.text}, {"rect", rect_json(one.rect)}, {"pixel_size", one.pixel_size},
-                             {"truncated", one.truncated}, {"color", one.color.name()}, {"background", one.background.name()},
+                             {"truncated", one.truncated}, {"broken", one.broken}, {"color", one.color.name()}, {"background", one.background.name()},
                              {"visible", true}};
     }
     for (const SeenControl& one : seen_controls(window)) {

@@ -19,6 +19,7 @@ struct SeenText {
     QRectF rect; ///< in image pixels
     double pixel_size = 0;
     bool truncated = false; ///< elided, or clipped by any ancestor
+    bool broken = false;    ///< a word is wider than its line, so that it goes on in the next one
     QColor color, background; ///< the background is the commonest pixel within the rect
 };
 

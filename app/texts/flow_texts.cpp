@@ -702,10 +702,14 @@ namespace {
     //: characters.
     //% "Pull out the plugs"
     QT_TRID_NOOP("off.unplug.title"),
+    //: Title of a page: after the plugs that snapped in, the others are pulled out of the recorder. Next
+    //: to a picture of it. At most 45 characters.
+    //% "Pull out the other plugs"
+    QT_TRID_NOOP("off.unplug.other.title"),
     //: Under that title, of plugs that were pushed in.
     //% "Hold each plug, not its cable. Pull it straight out of the recorder."
     QT_TRID_NOOP("off.unplug.push.body"),
-    //: Under that title, when the kit has plugs that snapped in: they are pressed on both sides to let
+    //: Under the first of those titles, of plugs that snapped in: they are pressed on both sides to let
     //: go.
     //% "Hold each plug, not its cable. Press it on both sides and pull it out of the recorder."
     QT_TRID_NOOP("off.unplug.snap.body"),

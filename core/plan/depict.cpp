@@ -134,12 +134,12 @@ Depiction depict_stop(const Kit& kit, const Plan& plan)
     return out;
 }
 
-Depiction depict_unplug(const Kit& kit, const Plan& plan)
+Depiction depict_unplug(const Kit& kit, const Plan& plan, const std::string& page)
 {
-    const Part* part = hardest_plug(kit);
+    const Part* part = plug_of(kit, page);
     if (!part)
         return {};
-    Depiction out = marked(kit, part->plug->joint == Joint::snap ? "unplug_snap" : "unplug", *part);
+    Depiction out = marked(kit, page, *part); // the drawings are called as the pages
     out.layers = ports_seen(kit, plan, *part, nullptr);
     for (std::string& layer : out.layers)
         if (layer.starts_with("in_"))
@@ -179,8 +179,8 @@ Depiction depict(const Kit& kit, const Plan& plan, const OffStep& step)
         return depict_stop(kit, plan);
     if (step.page == "tape_off")
         return {"tape_off_low", {}, {}, {}};
-    if (step.page == "unplug")
-        return depict_unplug(kit, plan);
+    if (step.page == "unplug" || step.page == "unplug_snap")
+        return depict_unplug(kit, plan, step.page);
     if (step.page == "untwist")
         return {"tube_untwist", {}, {}, upper_ports(kit)};
     return step.page == "unsnap" ? depict_unsnap(kit, plan) : depict_rest(plan);

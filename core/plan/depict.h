@@ -38,8 +38,8 @@ struct Depiction {
 /// worn by then, the recorder as a whole what is plugged into it, and the tape on the nose tube the
 /// breath sensor where one is on.
 Depiction depict(const Kit& kit, const Plan& plan, const Step& step);
-/// The same for taking off. The recorder is never stopped by the drawing of its start; plugs are pulled
-/// from the row of the one that asks most of a hand, and the others in it are on their way out too; each belt
+/// The same for taking off. The recorder is never stopped by the drawing of its start; where one
+/// plug is pulled, the others of its row are on their way out too; each belt
 /// that the kit has is seen to open, with the recorder where it hangs.
 Depiction depict(const Kit& kit, const Plan& plan, const OffStep& step);
 

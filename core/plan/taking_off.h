@@ -14,7 +14,7 @@ namespace evenfall {
 
 /// One page of taking the kit off in the morning; its drawing is in depict.h.
 struct OffStep {
-    std::string page; ///< "stop", "tape_off", "unplug", "rest_off", "untwist" or "unsnap"; stands in journals
+    std::string page; ///< "stop", "tape_off", "unplug_snap", "unplug", "rest_off", "untwist" or "unsnap"; stands in journals
     Text title;
     Text body;
     Text caution{};    ///< empty: none
@@ -27,8 +27,9 @@ std::vector<OffStep> off_steps(const Kit& kit);
 /// The one on this page; none where the page is another, or not one of this kit's.
 std::optional<OffStep> off_step(const Kit& kit, std::string_view page);
 
-/// Of the plugs that are left when the recorder has stopped, the tube's apart, the one that asks most of
-/// a hand: one that snaps, else one that is turned, else one that is pushed. Null: none is left.
-const Part* hardest_plug(const Kit& kit);
+/// The first part whose plug is pulled on this page ("unplug_snap": one that snapped in; "unplug": one
+/// that was turned or pushed in). The tube that was turned on, and the plug that stopped the recorder,
+/// are not among them. Null: none, so the kit has no such page.
+const Part* plug_of(const Kit& kit, std::string_view page);
 
 } // namespace evenfall

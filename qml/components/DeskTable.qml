@@ -28,7 +28,7 @@ Column {
         for (let c = 0; c < columns.length; ++c) {
             let word = 0, whole = 0;
             for (const text of [columns[c], ...rows.map(row => row.cells[c] ?? "")]) {
-                for (const one of text.split(" "))
+                for (const one of text.split(/ (?!\/)/)) // no line begins with a stroke
                     word = Math.max(word, metrics.advanceWidth(one));
                 whole = Math.max(whole, Math.min(metrics.advanceWidth(text), all * 0.6));
             }

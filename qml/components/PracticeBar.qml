@@ -12,6 +12,7 @@ Item {
     visible: shown
     height: shown ? Math.max(words.height, end.height) + Theme.px(12) : 0
     Rectangle { anchors.fill: parent; color: Theme.caution }
+    LongestWord { id: bold; texts: [words.text]; font.weight: Font.DemiBold }
     Words {
         id: words
         anchors { left: parent.left; right: end.left; verticalCenter: parent.verticalCenter }
@@ -23,7 +24,7 @@ Item {
         id: end
         objectName: "endPractice"
         anchors { right: parent.right; rightMargin: Theme.margin; verticalCenter: parent.verticalCenter }
-        width: Math.min(implicitWidth, Math.round(root.width * 0.5))
+        width: Math.min(implicitWidth, Math.round(Math.min(root.width * 0.5, root.width - bold.widest - 2 * Theme.margin - Theme.gap)))
         text: qsTrId("practice.end")
         onClicked: root.ended()
     }

@@ -16,12 +16,13 @@ QuestionPage {
     property bool several: false
     signal chosen(string id)
     readonly property bool pictures: options.length > 0 && (options[0].figure ?? "") !== ""
+    LongestWord { id: names; texts: root.options.map(option => option.text ?? "") }
     Flow {
         id: tiles
         visible: root.pictures
         width: parent.width
         spacing: Theme.px(14)
-        readonly property int across: Theme.roomy || !Theme.landscape && Theme.textScale > 1 ? 1 : 2
+        readonly property int across: Theme.roomy || names.tile(Theme.px(96)) > (width - spacing) / 2 ? 1 : 2
         Repeater {
             model: root.pictures ? root.options.length : 0
             ItemTile {

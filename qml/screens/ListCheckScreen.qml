@@ -15,10 +15,12 @@ AskPage {
     required property var items
     signal toggled(string id)
     answerShare: 0.64
+    readonly property bool low: items.length > 6
+    LongestWord { id: names; texts: root.items.map(item => item.name ?? "") }
     Grid {
         id: grid
         width: parent.width
-        columns: Theme.roomy ? 1 : 2
+        columns: Theme.roomy || names.tile(Theme.px(root.low ? 96 : 132)) > (width - spacing) / 2 ? 1 : 2
         spacing: Theme.px(14)
         Repeater {
             model: root.items.length
@@ -27,7 +29,7 @@ AskPage {
                 readonly property var item: root.items[index] ?? ({})
                 objectName: "item-" + (item.id ?? "")
                 width: Math.floor((grid.width - (grid.columns - 1) * grid.spacing) / grid.columns)
-                height: Math.max(implicitHeight, Theme.mm(root.items.length > 6 ? 19 : 25))
+                height: Math.max(implicitHeight, Theme.mm(root.low ? 19 : 25))
                 text: item.name ?? ""
                 figure: item.figure ?? ""
                 count: item.count ?? ""

@@ -122,6 +122,8 @@ TEST_P(Tour, ShowsEveryScreenWithoutCutText)
         const std::string name = screen[QStringLiteral("name")].toString().toStdString();
         EXPECT_TRUE(QFile::exists(QDir(folder.path()).filePath(screen[QStringLiteral("image")].toString()))) << name;
         for (const QJsonValue& text : screen[QStringLiteral("texts")].toArray()) {
+            // A name of a file, or a table of the desk on a narrow screen, may go on in the next line.
+            EXPECT_FALSE(text[QStringLiteral("broken")].toBool() && !name.starts_with("desk-")) << name << ": " << text[QStringLiteral("text")].toString().toStdString();
             EXPECT_FALSE(text[QStringLiteral("truncated")].toBool()) << name << ": " << text[QStringLiteral("text")].toString().toStdString();
             EXPECT_GE(text[QStringLiteral("pixel_size")].toDouble(), least) << name << ": " << text[QStringLiteral("text")].toString().toStdString();
         }
