@@ -146,7 +146,9 @@ QList<SeenText> seen_texts(const QQuickWindow& window, const QImage& image)
         // Padding counts: it may be negative where a script asks for more line height than it needs.
         const double free_width = item.width() - item.property("leftPadding").toDouble() - item.property("rightPadding").toDouble();
         const double free_height = item.height() - item.property("topPadding").toDouble() - item.property("bottomPadding").toDouble();
-        const bool too_wide = plain && (item.property("contentWidth").toDouble() > free_width + 1 || item.property("contentHeight").toDouble() > free_height + 1);
+        // Of a line from the right the blank at its end is counted, which nobody sees.
+        const double unseen = text.isRightToLeft() ? QFontMetricsF(font).horizontalAdvance(QLatin1Char(' ')) : 0;
+        const bool too_wide = plain && (item.property("contentWidth").toDouble() > free_width + unseen + 1 || item.property("contentHeight").toDouble() > free_height + 1);
         seen.truncated = item.property("truncated").toBool() || too_wide || (cut && !scrolls(item));
         seen.broken = plain && widest_piece(text, font) > free_width + 1;
         seen.color = item.property("color").value<QColor>();
